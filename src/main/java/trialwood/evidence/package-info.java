@@ -1,0 +1,10 @@
+/**
+ * What a metric is, and the three interfaces by which a stage supplies evidence, life-line entries
+ * and due work.
+ */
+@ApplicationModule(allowedDependencies = {"record", "analysis", "lineage"})
+@NullMarked
+package trialwood.evidence;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
