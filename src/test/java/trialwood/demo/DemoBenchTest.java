@@ -136,6 +136,7 @@ class DemoBenchTest {
       var last = FINAL.get(label);
       assertThat(count(look, "rooted")).as(label).isLessThanOrEqualTo(count(look, "lifted"));
       assertThat(count(look, "rooted")).as(label).isLessThanOrEqualTo(count(last, "rooted"));
+      assertThat(count(look, "lifted")).as(label).isLessThanOrEqualTo(count(look, "alive"));
       assertThat(count(look, "alive"))
           .as(label)
           .isBetween(
