@@ -12,8 +12,10 @@ create table unit (
 create index unit_part_of on unit (part_of);
 
 -- What was said: append-only. The later saying overrides the earlier for the days it covers.
+create sequence saying_seq increment by 1;
+
 create table tie (
-  id           uuid primary key,
+  id           bigint primary key,
   unit_id      uuid not null references unit,
   accession_id uuid not null references accession,
   from_date    date not null,
@@ -24,11 +26,9 @@ create table tie (
   person_id    uuid references person,
   account      varchar(60) not null,
   recorded_at  timestamp(6) with time zone not null,
-  saying       bigint not null unique,
   check (until_date is null or until_date > from_date)
 );
 
-create sequence saying_seq increment by 50;
 create index tie_unit on tie (unit_id);
 create index tie_accession on tie (accession_id);
 
@@ -39,7 +39,7 @@ create table holding (
   from_date    date not null,
   until_date   date not null,
   accession_id uuid not null references accession,
-  tie_id       uuid not null references tie,
+  tie_id       bigint not null references tie,
   primary key (unit_id, from_date),
   check (until_date > from_date)
 );

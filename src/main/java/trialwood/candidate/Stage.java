@@ -4,22 +4,28 @@ import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Where a candidate is on its way; only a gate decision moves it. */
+/** Where a candidate is on its way; each stage but the last ends at a gate. */
 public enum Stage {
-  FIELD,
-  PROPAGATION,
-  CONTAINER_1,
-  CONTAINER_2,
-  TRIAL,
-  DOSSIER,
-  RELEASED;
+  FIELD("field"),
+  PROPAGATION("propagation"),
+  CONTAINER_1("container #1"),
+  CONTAINER_2("container #3"),
+  TRIAL("trial"),
+  DOSSIER("dossier"),
+  RELEASED("released");
 
-  /** As people say it: field, container 1, ... */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  private final String word;
+
+  Stage(String word) {
+    this.word = word;
   }
 
-  /** As it stands in addresses and files: field, container-1, ... */
+  /** As words on a page. */
+  public String word() {
+    return word;
+  }
+
+  /** As it stands in addresses and sheets: container-1. */
   public String key() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
@@ -29,15 +35,8 @@ public enum Stage {
     return Arrays.stream(values()).filter(stage -> stage.key().equals(key)).findFirst();
   }
 
-  /**
-   * The stage behind this one's gate.
-   *
-   * @throws IllegalStateException for a released candidate, which has arrived
-   */
+  /** The stage behind this one's gate. */
   public Stage next() {
-    if (this == RELEASED) {
-      throw new IllegalStateException("Nothing comes after the release.");
-    }
-    return values()[ordinal() + 1];
+    return values()[Math.min(ordinal() + 1, values().length - 1)];
   }
 }

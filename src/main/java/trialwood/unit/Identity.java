@@ -1,0 +1,80 @@
+package trialwood.unit;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.springframework.jdbc.core.JdbcTemplate;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/** Whose plant each unit is, from what people say of it. */
+@Service
+public class Identity {
+
+  private static final int CHUNK = 500;
+
+  private final Ties ties;
+  private final JdbcClient jdbc;
+  private final JdbcTemplate batches;
+
+  Identity(Ties ties, JdbcClient jdbc, JdbcTemplate batches) {
+    this.ties = ties;
+    this.jdbc = jdbc;
+    this.batches = batches;
+  }
+
+  /** Adds one saying; see {@link #say(List)}. */
+  @Transactional
+  public void say(Tie tie) {
+    say(List.of(tie));
+  }
+
+  /**
+   * Adds sayings, in the order given, and settles their units anew. No record is touched: every
+   * query reads through what holds on its own date.
+   */
+  @Transactional
+  public void say(List<Tie> sayings) {
+    List<UUID> units = List.copyOf(Ties.unitsOf(sayings));
+    for (int from = 0; from < units.size(); from += CHUNK) {
+      lock(units.subList(from, Math.min(from + CHUNK, units.size())));
+    }
+    ties.saveAllAndFlush(sayings);
+    for (int from = 0; from < units.size(); from += CHUNK) {
+      settle(units.subList(from, Math.min(from + CHUNK, units.size())));
+    }
+  }
+
+  /** Two people correcting one unit at once would each settle without the other's word. */
+  private void lock(Collection<UUID> units) {
+    jdbc.sql("select id from unit where id in (:units) order by id for update")
+        .param("units", units)
+        .query(UUID.class)
+        .list();
+  }
+
+  private void settle(Collection<UUID> units) {
+    List<Holding> holdings =
+        ties.findByUnitIdIn(units).stream()
+            .collect(Collectors.groupingBy(Tie::unitId))
+            .values()
+            .stream()
+            .flatMap(sayings -> Holding.settle(sayings).stream())
+            .toList();
+    jdbc.sql("delete from holding where unit_id in (:units)").param("units", units).update();
+    batches.batchUpdate(
+        "insert into holding (unit_id, from_date, until_date, accession_id, tie_id)"
+            + " values (?, ?, ?, ?, ?)",
+        holdings,
+        CHUNK,
+        (row, holding) -> {
+          row.setObject(1, holding.unitId());
+          row.setObject(2, holding.from());
+          row.setObject(3, holding.until());
+          row.setObject(4, holding.accessionId());
+          row.setLong(5, holding.tieId());
+        });
+  }
+}

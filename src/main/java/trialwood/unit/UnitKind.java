@@ -1,0 +1,11 @@
+package trialwood.unit;
+
+/** What a unit is. */
+public enum UnitKind {
+  POSITION,
+  TRAY,
+  LOT,
+  PLANT,
+  PLOT,
+  STOCK
+}
