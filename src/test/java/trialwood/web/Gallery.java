@@ -132,7 +132,8 @@ class Gallery {
     private void fill(Model model, Map<String, String> query) {
       model.addAttribute("query", ListQuery.of(query, "stage"));
       model.addAttribute("viewer", viewer());
-      model.addAttribute("scores", Map.of("3", "3", "4", "4", "5", "5"));
+      model.addAttribute(
+          "scores", List.of(Map.entry("3", "3"), Map.entry("4", "4"), Map.entry("5", "5")));
       model.addAttribute(
           "people", List.of(new Person(1, "JT", "Jo Tarn"), new Person(2, "MK", "Mi Kell")));
       model.addAttribute("records", Map.of("/bench/trays/2", "Tray 2", "/bench/trays/3", "Tray 3"));
