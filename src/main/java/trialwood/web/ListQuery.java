@@ -31,6 +31,7 @@ public record ListQuery(
 
   public ListQuery {
     filters = Map.copyOf(filters);
+    descending = descending && !sort.isEmpty();
     page = Math.min(LAST_PAGE, Math.max(1, page));
     size = Math.min(LARGEST_SIZE, Math.max(1, size));
   }

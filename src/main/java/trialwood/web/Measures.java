@@ -13,7 +13,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * The one place where a stored value becomes what a person reads: thin spaces between thousands, a
  * true minus sign, unambiguous dates. Numbers and their units are held together by no-break spaces.
- * What is not there reads as a dash; zero reads as zero. Templates know it as {@code measures}.
+ * What is not there reads as a dash; zero reads as zero. Templates know it as {@code @measures}.
  */
 public class Measures {
 
