@@ -15,6 +15,11 @@ public enum TraitKind {
   /** Words. */
   TEXT;
 
+  /** As a word in a sentence. */
+  public String word() {
+    return name().toLowerCase(java.util.Locale.ROOT);
+  }
+
   /** Whether values are numbers that can be averaged. */
   public boolean isNumber() {
     return this == MEASUREMENT || this == SCORE || this == COUNT;

@@ -8,6 +8,8 @@ import trialwood.record.CodeKey;
 /** All accessions. */
 public interface Accessions extends JpaRepository<Accession, UUID> {
 
+  boolean existsByCodeKey(String codeKey);
+
   Optional<Accession> findByCodeKey(String codeKey);
 
   /** Finds a code however it was typed: capitals, blanks, zeros and the letter O do not matter. */

@@ -1,0 +1,108 @@
+package trialwood.observation;
+
+import jakarta.persistence.Entity;
+import jakarta.persistence.EnumType;
+import jakarta.persistence.Enumerated;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import trialwood.crop.Trait;
+import trialwood.crop.TraitKind;
+import trialwood.record.Check;
+import trialwood.record.CorrectableFact;
+import trialwood.record.Recorded;
+
+/** One trait value on one unit on one day, in the trait's unit. */
+@Entity
+public class Observation extends CorrectableFact {
+
+  private UUID unitId;
+  private UUID traitId;
+  private LocalDate onDate;
+  private @Nullable BigDecimal numberValue;
+  private @Nullable LocalDate dateValue;
+  private @Nullable String textValue;
+
+  @Enumerated(EnumType.STRING)
+  private @Nullable NoneBecause noneBecause;
+
+  private @Nullable String note;
+
+  /**
+   * @throws trialwood.record.Refused when the reading is of the wrong kind or impossible for the
+   *     trait
+   */
+  public Observation(
+      UUID unitId,
+      Trait trait,
+      LocalDate onDate,
+      Reading reading,
+      @Nullable String note,
+      Recorded recorded) {
+    super(recorded);
+    this.unitId = unitId;
+    this.traitId = Objects.requireNonNull(trait.id());
+    this.onDate = onDate;
+    this.numberValue = reading.number();
+    this.dateValue = reading.day();
+    this.textValue = reading.text();
+    this.noneBecause = reading.noneBecause();
+    this.note = note;
+    Check.that()
+        .holds(
+            reading.noneBecause() != null || isOfItsKind(reading, trait.kind()),
+            "value",
+            "%s is recorded as a %s.".formatted(trait.name(), trait.kind().word()))
+        .holds(
+            reading.number() == null || trait.admits(reading.number()),
+            "value",
+            "%s runs from %s to %s %s; this says %s."
+                .formatted(
+                    trait.name(),
+                    plain(trait.lowest()),
+                    plain(trait.highest()),
+                    Objects.requireNonNullElse(trait.unit(), ""),
+                    plain(reading.number())))
+        .orRefuse();
+  }
+
+  /** For Hibernate. */
+  @SuppressWarnings("NullAway.Init")
+  protected Observation() {}
+
+  private static boolean isOfItsKind(Reading reading, TraitKind kind) {
+    return switch (kind) {
+      case MEASUREMENT -> reading.number() != null;
+      case SCORE, COUNT ->
+          reading.number() != null && reading.number().stripTrailingZeros().scale() <= 0;
+      case DATE -> reading.day() != null;
+      case COLOUR, TEXT -> reading.text() != null;
+    };
+  }
+
+  private static String plain(@Nullable BigDecimal number) {
+    return number == null ? "any number" : number.stripTrailingZeros().toPlainString();
+  }
+
+  public UUID unitId() {
+    return unitId;
+  }
+
+  public UUID traitId() {
+    return traitId;
+  }
+
+  public LocalDate onDate() {
+    return onDate;
+  }
+
+  public Reading reading() {
+    return new Reading(numberValue, dateValue, textValue, noneBecause);
+  }
+
+  public @Nullable String note() {
+    return note;
+  }
+}
