@@ -3,16 +3,13 @@ package trialwood.gate;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
-import java.util.UUID;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.candidate.Candidate;
 import trialwood.candidate.Candidates;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
-import trialwood.record.Submissions;
 
 /** Takes decisions at gates: keeps each with its evidence, and moves the candidate. */
 @Service
@@ -23,27 +20,15 @@ public class Decisions {
   private final Reviews reviews;
   private final PastDecisions past;
   private final Recorder recorder;
-  private final Submissions submissions;
   private final Clock clock;
 
   Decisions(
-      Candidates candidates,
-      Reviews reviews,
-      PastDecisions past,
-      Recorder recorder,
-      Submissions submissions,
-      Clock clock) {
+      Candidates candidates, Reviews reviews, PastDecisions past, Recorder recorder, Clock clock) {
     this.candidates = candidates;
     this.reviews = reviews;
     this.past = past;
     this.recorder = recorder;
-    this.submissions = submissions;
     this.clock = clock;
-  }
-
-  /** As {@link #decide(Ruling)}, from a form; empty when that form was stored before. */
-  public Optional<Decision> decide(Ruling ruling, UUID formKey) {
-    return submissions.first(formKey) ? Optional.of(decide(ruling)) : Optional.empty();
   }
 
   /**
