@@ -50,7 +50,11 @@ public record Review(
       return "The policy asks nothing at this gate.";
     }
     if (line() == Choice.ADVANCE) {
-      return "All %d musts are met.".formatted(musts().size()) + unmetPreferences();
+      String met =
+          musts().size() == 1
+              ? "Its one must is met."
+              : "All %d musts are met.".formatted(musts().size());
+      return met + unmetPreferences();
     }
     if (line() == Choice.DISCARD) {
       return labels(Verdict.FALLS_SHORT, musts(), "Falls short: ");

@@ -65,7 +65,7 @@ class ReviewTest {
     assertThat(preference.verdict()).isEqualTo(Verdict.FALLS_SHORT);
     assertThat(review.line()).isEqualTo(Choice.ADVANCE);
     assertThat(review.because())
-        .isEqualTo("All 1 musts are met. To talk about: off-the-mist-preferred.");
+        .isEqualTo("Its one must is met. To talk about: off-the-mist-preferred.");
   }
 
   @Test
