@@ -3,9 +3,12 @@ package trialwood.propagation.web;
 import jakarta.validation.Valid;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.UUID;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -66,16 +69,34 @@ class TrayPages {
 
   @ModelAttribute("scores")
   Map<Integer, String> scores() {
-    return new java.util.TreeMap<>(SCORES);
+    return new TreeMap<>(SCORES);
   }
 
   @ModelAttribute("fates")
   Map<String, String> fates() {
-    Map<String, String> words = new java.util.LinkedHashMap<>();
+    Map<String, String> words = new LinkedHashMap<>();
     for (TakenOut.Fate fate : TakenOut.Fate.values()) {
       words.put(fate.name(), fate.word());
     }
     return words;
+  }
+
+  @ModelAttribute("rootedOrNot")
+  Map<String, String> rootedOrNot() {
+    return inOrder("yes", "rooted", "no", "no roots");
+  }
+
+  @ModelAttribute("votes")
+  Map<String, String> votes() {
+    return inOrder("no", "is void", "yes", "counts");
+  }
+
+  private static Map<String, String> inOrder(
+      String key, String word, String other, String otherWord) {
+    Map<String, String> options = new LinkedHashMap<>();
+    options.put(key, word);
+    options.put(other, otherWord);
+    return options;
   }
 
   @GetMapping
@@ -181,7 +202,7 @@ class TrayPages {
       BindingResult said,
       RedirectAttributes next,
       String page,
-      java.util.function.Consumer<UUID> work) {
+      Consumer<UUID> work) {
     UUID tray = sheet.line().trayId();
     if (!forms.store(form, said, () -> work.accept(tray))) {
       return page;
