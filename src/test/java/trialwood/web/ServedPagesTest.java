@@ -180,11 +180,7 @@ class ServedPagesTest {
   }
 
   private HttpRequest.Builder to(String address) {
-<<<<<<< HEAD
     return HttpRequest.newBuilder(URI.create("http://localhost:" + port + address))
         .header("Accept", "text/html");
-=======
-    return HttpRequest.newBuilder(URI.create("http://localhost:" + port + address));
->>>>>>> gate
   }
 }
