@@ -13,6 +13,7 @@ import java.util.stream.DoubleStream;
 public final class RateDifference implements Belief {
 
   private static final int POINTS = 96;
+  private static final double[] WEIGHTS = Chebyshev.weights(POINTS);
 
   private final TrayPosterior candidate;
   private final TrayPosterior check;
@@ -82,13 +83,12 @@ public final class RateDifference implements Belief {
 
   private double piece(double low, double high, double line) {
     double[] angles = Chebyshev.points(low, high, POINTS);
-    double[] weights = Chebyshev.weights(low, high, POINTS);
     double chance = 0;
     for (int i = 0; i < POINTS; i++) {
       double checkBelow = check.chanceBelow(JointDensity.ofAngle(angles[i]) - line);
-      chance += weights[i] * candidate.density().at(angles[i]) * checkBelow;
+      chance += WEIGHTS[i] * candidate.density().at(angles[i]) * checkBelow;
     }
-    return chance;
+    return chance * (high - low);
   }
 
   private static double angle(double share) {
