@@ -10,7 +10,7 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
  * <p>The tray is the replicate. Tray i with nᵢ stuck has xᵢ rooted, beta-binomial with mean p and
  * intra-tray correlation ρ, so that Var(xᵢ) = nᵢ p(1 − p)(1 + (nᵢ − 1)ρ); p and ρ have independent
  * beta priors. The posterior of p, with ρ integrated out, is found by quadrature over (p, ρ). Few
- * trays leave it wide, uneven trays widen it further, and nothing is divided by hand.
+ * trays leave it wide, uneven trays widen it further.
  *
  * <p>Any number of trays from one upwards. With a single tray ρ is known from its prior only.
  *

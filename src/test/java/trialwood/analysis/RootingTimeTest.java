@@ -45,6 +45,12 @@ class RootingTimeTest {
   }
 
   @Test
+  void a_share_met_exactly_is_reached() {
+    assertThat(RootingTime.of(List.of(new RootingLook(21, 20, 11)), 0.55))
+        .isEqualTo(new Reached(0, 21));
+  }
+
+  @Test
   void the_order_of_the_looks_changes_nothing() {
     var shuffled = new ArrayList<>(LOOKS);
     Collections.shuffle(shuffled, new Random(7));
