@@ -82,4 +82,25 @@ public record Evidence(
   public boolean isRecorded() {
     return value != null;
   }
+
+  /** The same with the evidence of each valid occasion, newest first. */
+  public Evidence onOccasions(List<Evidence> each) {
+    return new Evidence(
+        value,
+        unit,
+        counted,
+        interval,
+        n,
+        replicates,
+        sites,
+        seasons,
+        asOf,
+        method,
+        records,
+        comparison,
+        remarks,
+        discardBarred,
+        each,
+        belief);
+  }
 }
