@@ -1,0 +1,45 @@
+package trialwood.exchange.sheet;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.UUID;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import trialwood.crop.Trait;
+import trialwood.exchange.Column;
+import trialwood.exchange.Row;
+import trialwood.record.CodeKey;
+
+/** The traits on record, found by crop and code: two crops may use one code for two things. */
+final class CropTraits {
+
+  private record Key(@Nullable UUID cropId, String codeKey) {}
+
+  private final Map<Key, Trait> byCode;
+
+  CropTraits(List<Trait> all) {
+    byCode =
+        all.stream()
+            .collect(
+                Collectors.toMap(
+                    trait -> new Key(trait.cropId(), CodeKey.of(trait.code())),
+                    Function.identity()));
+  }
+
+  /**
+   * @throws trialwood.record.Refused when the crop has no such trait
+   */
+  Trait find(@Nullable UUID cropId, Row row, Column<String> column) {
+    Trait trait = byCode.get(new Key(cropId, CodeKey.of(row.the(column))));
+    if (trait == null) {
+      throw row.refused(column, "The crop has no such trait. Take it in first, or put it right.");
+    }
+    return trait;
+  }
+
+  UUID id(UUID cropId, Row row, Column<String> column) {
+    return Objects.requireNonNull(find(cropId, row, column).id());
+  }
+}
