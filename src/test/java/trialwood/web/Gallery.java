@@ -5,8 +5,8 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Configuration;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -23,7 +23,7 @@ import trialwood.web.IntervalPicture.Scale;
 import trialwood.web.LifeLine.Known;
 
 /** Pages that show every fragment with invented data, served without the application. */
-@Configuration
+@TestConfiguration
 @EnableWebMvc
 class Gallery {
 

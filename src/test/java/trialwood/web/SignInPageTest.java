@@ -7,7 +7,6 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import org.springframework.mock.web.MockHttpSession;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
@@ -47,24 +46,6 @@ class SignInPageTest {
         .bodyText()
         .contains("<label for=\"username\">User name</label>", "name=\"_csrf\"")
         .doesNotContain("style=\"", "onclick");
-  }
-
-  @Test
-  void name_and_password_open_the_door_with_a_new_session() {
-    MockHttpSession before = new MockHttpSession();
-    String idBefore = before.getId();
-
-    assertThat(
-            browser
-                .post()
-                .uri("/sign-in")
-                .session(before)
-                .param("username", "runa")
-                .param("password", PASSWORD)
-                .with(csrf()))
-        .hasStatus3xxRedirection()
-        .hasRedirectedUrl("/");
-    assertThat(before.getId()).isNotEqualTo(idBefore);
   }
 
   @Test
