@@ -10,7 +10,6 @@ import org.springframework.boot.test.context.SpringBootTest;
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
 @SpringBootTest(
-    webEnvironment = SpringBootTest.WebEnvironment.NONE,
     properties = {
       "spring.datasource.url=jdbc:h2:mem:exchange;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
           + "DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1",
