@@ -1,15 +1,14 @@
 package trialwood.exchange.sheet;
 
-import org.springframework.stereotype.Component;
-import trialwood.exchange.Column;
-import trialwood.exchange.Known;
-import trialwood.exchange.Rows;
-import trialwood.exchange.Sheet;
-
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import trialwood.exchange.Column;
+import trialwood.exchange.Known;
 import trialwood.exchange.Row;
+import trialwood.exchange.Rows;
+import trialwood.exchange.Sheet;
 import trialwood.propagation.Batch;
 import trialwood.propagation.Sticking;
 import trialwood.propagation.Treatment;

@@ -1,13 +1,12 @@
 package trialwood.exchange.sheet;
 
+import java.time.LocalDate;
 import org.springframework.stereotype.Component;
 import trialwood.exchange.Column;
 import trialwood.exchange.Known;
+import trialwood.exchange.Row;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
-
-import java.time.LocalDate;
-import trialwood.exchange.Row;
 import trialwood.propagation.NewFinalCount;
 import trialwood.propagation.TrayRecords;
 
@@ -33,7 +32,16 @@ class FinalCountSheet extends Sheet {
 
   FinalCountSheet(TrayRecords records) {
     super(
-        36, "final-counts", TRAY, ON, ROOTED, ALIVE_WITHOUT_ROOTS, DEAD, TAKEN_OUT, ROOT_SCORE, BY,
+        36,
+        "final-counts",
+        TRAY,
+        ON,
+        ROOTED,
+        ALIVE_WITHOUT_ROOTS,
+        DEAD,
+        TAKEN_OUT,
+        ROOT_SCORE,
+        BY,
         NOTE);
     this.records = records;
   }

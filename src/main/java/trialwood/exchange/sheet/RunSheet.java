@@ -1,14 +1,13 @@
 package trialwood.exchange.sheet;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import org.springframework.stereotype.Component;
 import trialwood.exchange.Column;
 import trialwood.exchange.Known;
+import trialwood.exchange.Row;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
-
-import java.math.BigDecimal;
-import java.time.LocalDate;
-import trialwood.exchange.Row;
 import trialwood.propagation.NewRun;
 import trialwood.propagation.Sticking;
 import trialwood.propagation.Treatment;
@@ -48,8 +47,26 @@ class RunSheet extends Sheet {
 
   RunSheet(Sticking sticking) {
     super(
-        30, "runs", RUN, CROP, FROM, TO, CHECK, BENCH, MIST, BOTTOM_HEAT_C, CUTTING, LENGTH_MM,
-        WOUNDING, HORMONE, FORM, PPM, DIP_S, MEDIUM, CREW, NOTE);
+        30,
+        "runs",
+        RUN,
+        CROP,
+        FROM,
+        TO,
+        CHECK,
+        BENCH,
+        MIST,
+        BOTTOM_HEAT_C,
+        CUTTING,
+        LENGTH_MM,
+        WOUNDING,
+        HORMONE,
+        FORM,
+        PPM,
+        DIP_S,
+        MEDIUM,
+        CREW,
+        NOTE);
     this.sticking = sticking;
   }
 
@@ -71,8 +88,7 @@ class RunSheet extends Sheet {
         row.maybe(BOTTOM_HEAT_C),
         row.maybe(CUTTING),
         row.maybe(LENGTH_MM),
-        new Treatment(
-            row.maybe(WOUNDING), row.maybe(HORMONE), row.maybe(FORM), row.maybe(PPM)),
+        new Treatment(row.maybe(WOUNDING), row.maybe(HORMONE), row.maybe(FORM), row.maybe(PPM)),
         row.maybe(DIP_S),
         row.maybe(MEDIUM),
         row.maybe(NOTE));

@@ -1,12 +1,11 @@
 package trialwood.exchange.sheet;
 
+import java.time.LocalDate;
 import org.springframework.stereotype.Component;
 import trialwood.exchange.Column;
 import trialwood.exchange.Known;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
-
-import java.time.LocalDate;
 import trialwood.propagation.TakenOut;
 import trialwood.propagation.TrayRecords;
 

@@ -1,12 +1,11 @@
 package trialwood.exchange.sheet;
 
+import java.time.LocalDate;
 import org.springframework.stereotype.Component;
 import trialwood.exchange.Column;
 import trialwood.exchange.Known;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
-
-import java.time.LocalDate;
 import trialwood.propagation.TrayRecords;
 
 /** Which trays do not count, or count again. */
@@ -32,8 +31,7 @@ class TrayRulingSheet extends Sheet {
   protected void apply(Rows rows) {
     rows.each(
         row ->
-            records.rule(
-                row.id(TRAY), row.the(ON), row.the(COUNTS), row.the(REASON), row.id(BY)));
+            records.rule(row.id(TRAY), row.the(ON), row.the(COUNTS), row.the(REASON), row.id(BY)));
   }
 
   @Override

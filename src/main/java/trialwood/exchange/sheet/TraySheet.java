@@ -1,11 +1,5 @@
 package trialwood.exchange.sheet;
 
-import org.springframework.stereotype.Component;
-import trialwood.exchange.Column;
-import trialwood.exchange.Known;
-import trialwood.exchange.Rows;
-import trialwood.exchange.Sheet;
-
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Objects;
@@ -13,7 +7,12 @@ import java.util.UUID;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import trialwood.exchange.Column;
+import trialwood.exchange.Known;
 import trialwood.exchange.Row;
+import trialwood.exchange.Rows;
+import trialwood.exchange.Sheet;
 import trialwood.propagation.Batch;
 import trialwood.propagation.Batches;
 import trialwood.propagation.NewTray;
@@ -30,7 +29,8 @@ class TraySheet extends Sheet {
       Column.code("batch", Known.BATCH, "its batch").required();
   private static final Column<String> ACCESSION =
       Column.code("accession", Known.ACCESSION, "whose cuttings").required();
-  private static final Column<Integer> CELLS = Column.count("cells", "cells of the tray").required();
+  private static final Column<Integer> CELLS =
+      Column.count("cells", "cells of the tray").required();
   private static final Column<LocalDate> STUCK_ON =
       Column.past("stuck_on", "the day it was stuck").required();
   private static final Column<Integer> STUCK = Column.count("stuck", "cuttings stuck").required();
