@@ -12,8 +12,6 @@ import trialwood.crop.LookDays;
 import trialwood.lineage.Accession;
 import trialwood.lineage.AccessionKind;
 import trialwood.lineage.Parentage;
-import trialwood.unit.Unit;
-import trialwood.unit.Units;
 
 /** A bench to test on: a crop, accessions by code, and trays stuck and counted in one line. */
 @Component
@@ -25,13 +23,11 @@ class Bench {
   private final EntityManager records;
   private final Sticking sticking;
   private final TrayRecords trayRecords;
-  private final Units units;
 
-  Bench(EntityManager records, Sticking sticking, TrayRecords trayRecords, Units units) {
+  Bench(EntityManager records, Sticking sticking, TrayRecords trayRecords) {
     this.records = records;
     this.sticking = sticking;
     this.trayRecords = trayRecords;
-    this.units = units;
   }
 
   private UUID crop() {
@@ -109,7 +105,8 @@ class Bench {
     return new NewFinalCount(on, rooted, 0, 24 - rooted, 0, null, null, null);
   }
 
-  Unit unit(String label) {
-    return units.labelled(label).orElseThrow();
+  /** Lets plain SQL see what was recorded in this transaction. */
+  void flush() {
+    records.flush();
   }
 }

@@ -92,6 +92,7 @@ class RootingEvidenceTest {
     bench.counted(run, "CK-B", check, 23, 22, 23);
     List<Tray> trays = bench.counted(run, "A18-04", candidate, 23, 22, 9);
     records.rule(trays.get(2).unitId(), LocalDate.of(2022, 10, 12), false, "clogged nozzle", null);
+    bench.flush();
 
     assertThat(ask("propagation.rooted", Set.of(candidate), JULY).get(candidate).n()).isEqualTo(72);
     assertThat(
@@ -132,6 +133,7 @@ class RootingEvidenceTest {
     UUID tray = bench.tray(run, "T1", candidate, 24).unitId();
     records.look(tray, Bench.STUCK.plusDays(18), 5, 2, 24, 0, null, null);
     records.look(tray, Bench.STUCK.plusDays(21), 5, 4, 24, 0, null, null);
+    bench.flush();
 
     Evidence told =
         time.evidence(new Ask("propagation.days-to-root", null, null), Set.of(candidate), JULY)
