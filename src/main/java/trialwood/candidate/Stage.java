@@ -1,5 +1,9 @@
 package trialwood.candidate;
 
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+
 /** Where a candidate is on its way; each stage but the last ends at a gate. */
 public enum Stage {
   FIELD("field"),
@@ -19,6 +23,16 @@ public enum Stage {
   /** As words on a page. */
   public String word() {
     return word;
+  }
+
+  /** As it stands in addresses and sheets: container-1. */
+  public String key() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** The stage with that key. */
+  public static Optional<Stage> of(String key) {
+    return Arrays.stream(values()).filter(stage -> stage.key().equals(key)).findFirst();
   }
 
   /** The stage behind this one's gate. */
