@@ -12,9 +12,13 @@ public class SignedIn extends User {
 
   private final Role role;
   private final @Nullable UUID personId;
+  private final String initials;
   private final Set<UUID> sites;
 
-  SignedIn(Account account) {
+  /**
+   * @param person the account's person, if it has one
+   */
+  SignedIn(Account account, @Nullable Person person) {
     super(
         account.username(),
         account.password(),
@@ -25,7 +29,13 @@ public class SignedIn extends User {
         List.of(new SimpleGrantedAuthority("ROLE_" + account.role())));
     this.role = account.role();
     this.personId = account.personId();
+    this.initials = person == null ? account.username() : person.initials();
     this.sites = account.sites();
+  }
+
+  /** An account that is known by other means than a password, without a person. */
+  public static SignedIn as(String username, Role role, Set<UUID> sites) {
+    return new SignedIn(new Account(username, "", role, null, sites), null);
   }
 
   public Role role() {
@@ -34,6 +44,11 @@ public class SignedIn extends User {
 
   public @Nullable UUID personId() {
     return personId;
+  }
+
+  /** Initials of the account's person; the user name of an account without one. */
+  public String initials() {
+    return initials;
   }
 
   /** The sites a cooperator may see; empty for every other role. */

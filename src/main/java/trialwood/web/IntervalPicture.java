@@ -29,7 +29,7 @@ public record IntervalPicture(
     @Nullable Double high,
     @Nullable Double estimate) {
 
-  private static final int WIDTH = 200;
+  private static final int WIDTH = 180;
   private static final int HEIGHT = 40;
   private static final int EDGE = 7;
   private static final int AXIS = 29;

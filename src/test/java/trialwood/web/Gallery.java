@@ -1,11 +1,12 @@
 package trialwood.web;
 
+import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
-import org.springframework.context.annotation.Configuration;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -22,9 +23,28 @@ import trialwood.web.IntervalPicture.Scale;
 import trialwood.web.LifeLine.Known;
 
 /** Pages that show every fragment with invented data, served without the application. */
-@Configuration
+@TestConfiguration
 @EnableWebMvc
 class Gallery {
+
+  private static final Map<String, Map<String, String>> REFUSED =
+      Map.of(
+          "count",
+              Map.of(
+                  "rooted", "25 recorded, 24 stuck: count this tray again",
+                  "on", "“5/6/2026” may be May or June: write 5 Jun 2026",
+                  "score", "Say how the roots of most cuttings look",
+                  "by", "Say who counted"),
+          "form",
+              Map.of(
+                  "label", "No tray carries this label",
+                  "on", "“5/6/2026” may be May or June: write 5 Jun 2026",
+                  "score", "Choose a medium",
+                  "medium", "Choose a hormone, or none",
+                  "wounded", "Wounded cuttings need a length",
+                  "note", "Say why the count differs"),
+          "gate", Map.of("rows[1].decision", "Say why A18-04 goes against the records"),
+          "list", Map.of("rows[1].decision", "1250 cm is taller than this crop grows"));
 
   record Viewer(String nursery, String role, String initials, List<Place> places) {}
 
@@ -79,11 +99,6 @@ class Gallery {
     return resolver;
   }
 
-  @Bean
-  Pages controller() {
-    return new Pages();
-  }
-
   @Controller
   static class Pages {
 
@@ -102,16 +117,7 @@ class Gallery {
         BindingResult problems,
         Model model) {
       fill(model, query);
-      problems.rejectValue("rooted", "sum", "25 recorded, 24 stuck: count this tray again");
-      problems.rejectValue("on", "date", "“5/6/2026” may be May or June: write 5 Jun 2026");
-      problems.rejectValue("score", "score", "Say how the roots of most cuttings look");
-      problems.rejectValue("by", "by", "Say who counted");
-      problems.rejectValue("medium", "medium", "Choose a hormone, or none");
-      problems.rejectValue("note", "note", "Say why the count differs");
-      problems.rejectValue("label", "label", "No tray carries this label");
-      problems.rejectValue("wounded", "wounded", "Wounded cuttings need a length");
-      problems.rejectValue(
-          "rows[1].decision", "why", "Row 2: 1250 cm is taller than the crop grows");
+      REFUSED.get(page).forEach((field, words) -> problems.rejectValue(field, "wrong", words));
       problems.reject("run", "The run was closed on 20 Jul 2022");
       return "gallery/" + page;
     }
@@ -119,13 +125,15 @@ class Gallery {
     @GetMapping("/errors/{status}")
     String error(@PathVariable int status, Model model) {
       model.addAttribute("status", status);
+      model.addAttribute("timestamp", Instant.EPOCH);
       return status < 500 ? "error/4xx" : "error/5xx";
     }
 
     private void fill(Model model, Map<String, String> query) {
       model.addAttribute("query", ListQuery.of(query, "stage"));
       model.addAttribute("viewer", viewer());
-      model.addAttribute("scores", Map.of("3", "3", "4", "4", "5", "5"));
+      model.addAttribute(
+          "scores", List.of(Map.entry("3", "3"), Map.entry("4", "4"), Map.entry("5", "5")));
       model.addAttribute(
           "people", List.of(new Person(1, "JT", "Jo Tarn"), new Person(2, "MK", "Mi Kell")));
       model.addAttribute("records", Map.of("/bench/trays/2", "Tray 2", "/bench/trays/3", "Tray 3"));

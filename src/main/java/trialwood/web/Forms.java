@@ -1,0 +1,92 @@
+package trialwood.web;
+
+import java.util.Arrays;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+import org.springframework.validation.BindingResult;
+import trialwood.record.Problem;
+import trialwood.record.Refused;
+import trialwood.record.Submissions;
+
+/**
+ * Stores what a form says, once, or puts what is wrong beside its fields.
+ *
+ * <pre>{@code
+ * record SiteForm(UUID formKey, @NotBlank(message = "Give the site a name.") String name)
+ *     implements Form {}
+ *
+ * @PostMapping("/sites/new")
+ * @ForAdministrator
+ * String add(
+ *     @Valid @ModelAttribute("form") @Nullable SiteForm form,
+ *     BindingResult said,
+ *     RedirectAttributes next) {
+ *   if (!forms.store(form, said, () -> sites.add(form.name()))) {
+ *     return "site/new"; // the same page, with what was typed and what is wrong
+ *   }
+ *   next.addFlashAttribute("status", "Stored.");
+ *   return "redirect:/sites";
+ * }
+ * }</pre>
+ *
+ * The form's page opens with a fresh key, {@code new SiteForm(UUID.randomUUID(), "")}, and carries
+ * it in {@code fragments/field :: key}. Sent a second time, the form is not stored again and the
+ * caller redirects as it did the first time; redirect to something that both can name.
+ */
+@Component
+public class Forms {
+
+  private static final Pattern WORD_BREAK = Pattern.compile("_(\\p{L})");
+
+  private final Submissions submissions;
+  private final TransactionTemplate transaction;
+
+  Forms(Submissions submissions, PlatformTransactionManager transactions) {
+    this.submissions = submissions;
+    this.transaction = new TransactionTemplate(transactions);
+  }
+
+  /**
+   * Does the work in one transaction with the form's key. Nothing is stored when something is wrong
+   * with the form already or the work is refused.
+   *
+   * @param form what was bound; null when not even that could be done, and {@code said} says why
+   * @param said takes each {@link Problem} of a {@link Refused} beside its field; a problem with a
+   *     field that the form does not have stands on top of the form
+   * @return whether the form is stored, now or by an earlier sending
+   */
+  public boolean store(@Nullable Form form, BindingResult said, Runnable work) {
+    if (said.hasErrors() || form == null) {
+      return false;
+    }
+    if (form.formKey() == null) {
+      said.reject("formKey", "This form came without its key. Open it afresh and send it again.");
+      return false;
+    }
+    try {
+      transaction.executeWithoutResult(
+          status -> {
+            if (submissions.first(form.formKey())) {
+              work.run();
+            }
+          });
+    } catch (Refused refused) {
+      refused.problems().forEach(problem -> say(problem, form, said));
+    }
+    return !said.hasErrors();
+  }
+
+  private static void say(Problem problem, Form form, BindingResult said) {
+    String field = WORD_BREAK.matcher(problem.field()).replaceAll(m -> m.group(1).toUpperCase());
+    String component = field.split("[.\\[]", 2)[0];
+    if (Arrays.stream(form.getClass().getRecordComponents())
+        .anyMatch(known -> known.getName().equals(component))) {
+      said.rejectValue(field, "refused", problem.sentence());
+    } else {
+      said.reject("refused", problem.sentence());
+    }
+  }
+}

@@ -1,0 +1,54 @@
+package trialwood.web;
+
+import jakarta.servlet.DispatcherType;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.crypto.factory.PasswordEncoderFactories;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.firewall.StrictHttpFirewall;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+
+/** Who gets in, and what a browser is told. CSRF protection and new sessions are the defaults. */
+@Configuration(proxyBeanMethods = false)
+class SecurityConfig {
+
+  private static final String CONTENT_POLICY =
+      "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
+          + " object-src 'none'; base-uri 'self'; frame-ancestors 'none'; form-action 'self'";
+
+  @Bean
+  SecurityFilterChain pages(HttpSecurity http, Doors doors) throws Exception {
+    return http.authorizeHttpRequests(
+            requests ->
+                requests
+                    .dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD)
+                    .permitAll()
+                    .requestMatchers("/css/**", "/js/**", "/icon.svg")
+                    .permitAll()
+                    .anyRequest()
+                    .access(doors))
+        .formLogin(form -> form.loginPage("/sign-in").failureForwardUrl("/sign-in/failed"))
+        .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
+        .headers(
+            headers ->
+                headers
+                    .contentSecurityPolicy(csp -> csp.policyDirectives(CONTENT_POLICY))
+                    .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)))
+        .build();
+  }
+
+  @Bean
+  PasswordEncoder passwordEncoder() {
+    return PasswordEncoderFactories.createDelegatingPasswordEncoder();
+  }
+
+  /** A null character is no text: PostgreSQL cannot keep it, no person can type it. */
+  @Bean
+  StrictHttpFirewall firewall() {
+    StrictHttpFirewall firewall = new StrictHttpFirewall();
+    firewall.setAllowedParameterValues(value -> value.indexOf('\0') < 0);
+    return firewall;
+  }
+}
