@@ -1,0 +1,27 @@
+package trialwood.propagation;
+
+import java.util.List;
+import java.util.UUID;
+import org.springframework.data.jpa.repository.JpaRepository;
+import org.springframework.data.jpa.repository.Query;
+
+/** Everything taken out of trays before their final count. */
+public interface TakenOuts extends JpaRepository<TakenOut, UUID> {
+
+  /** Those that nothing has superseded, in order of their days. */
+  @Query(
+      """
+      select t from TakenOut t where t.trayId = :trayId
+        and not exists (select 1 from TakenOut s where s.supersedesId = t.id)
+      order by t.onDate, t.recorded.recordedAt
+      """)
+  List<TakenOut> standing(UUID trayId);
+
+  /** The sum of them. */
+  default TakenSoFar soFar(UUID trayId) {
+    List<TakenOut> taken = standing(trayId);
+    return new TakenSoFar(
+        taken.stream().mapToInt(TakenOut::number).sum(),
+        taken.stream().filter(TakenOut::isRooted).mapToInt(TakenOut::number).sum());
+  }
+}

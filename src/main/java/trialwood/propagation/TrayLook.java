@@ -1,0 +1,97 @@
+package trialwood.propagation;
+
+import jakarta.persistence.Entity;
+import java.time.LocalDate;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import trialwood.record.Check;
+import trialwood.record.CorrectableFact;
+import trialwood.record.Recorded;
+
+/** An interim look: a few plugs lifted on a day. It is a sample and is kept as one. */
+@Entity
+public class TrayLook extends CorrectableFact {
+
+  private UUID trayId;
+  private LocalDate onDate;
+  private int lifted;
+  private int rooted;
+  private int alive;
+  private int deadRemoved;
+  private @Nullable String note;
+
+  /**
+   * @param lifted plugs lifted
+   * @param rooted rooted ones of those lifted
+   * @param alive cuttings alive in the whole tray
+   * @param deadRemoved dead cuttings thrown out at this look
+   * @throws trialwood.record.Refused when the numbers are impossible for this tray
+   */
+  TrayLook(
+      Tray tray,
+      LocalDate onDate,
+      int lifted,
+      int rooted,
+      int alive,
+      int deadRemoved,
+      @Nullable String note,
+      Recorded recorded) {
+    super(recorded);
+    this.trayId = tray.unitId();
+    this.onDate = onDate;
+    this.lifted = lifted;
+    this.rooted = rooted;
+    this.alive = alive;
+    this.deadRemoved = deadRemoved;
+    this.note = note;
+    Check.that()
+        .holds(
+            !onDate.isBefore(tray.stuckOn()),
+            "on",
+            "The tray was stuck later, on %s.".formatted(tray.stuckOn()))
+        .holds(rooted <= lifted, "rooted", "%d rooted, but %d lifted.".formatted(rooted, lifted))
+        .holds(lifted <= alive, "lifted", "%d lifted, but %d alive.".formatted(lifted, alive))
+        .holds(
+            alive <= tray.stuck(),
+            "alive",
+            "%d alive, but %d were stuck.".formatted(alive, tray.stuck()))
+        .holds(
+            deadRemoved + alive <= tray.stuck(),
+            "deadRemoved",
+            "%d alive and %d dead, but %d were stuck.".formatted(alive, deadRemoved, tray.stuck()))
+        .holds(rooted >= 0 && lifted >= 0 && deadRemoved >= 0, "lifted", "Counts start at 0.")
+        .orRefuse();
+  }
+
+  /** For Hibernate. */
+  @SuppressWarnings("NullAway.Init")
+  protected TrayLook() {}
+
+  public UUID trayId() {
+    return trayId;
+  }
+
+  public LocalDate onDate() {
+    return onDate;
+  }
+
+  public int lifted() {
+    return lifted;
+  }
+
+  public int rooted() {
+    return rooted;
+  }
+
+  public int alive() {
+    return alive;
+  }
+
+  public int deadRemoved() {
+    return deadRemoved;
+  }
+
+  public @Nullable String note() {
+    return note;
+  }
+}
