@@ -1,6 +1,8 @@
 package trialwood.trial;
 
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import trialwood.lineage.CheckRole;
 
 /** What an entry stands in a trial for. */
 public enum EntryRole {
@@ -16,6 +18,11 @@ public enum EntryRole {
 
   public boolean isCheck() {
     return this != CANDIDATE;
+  }
+
+  /** The entry that serves as that check; the bench check stands in no trial, the market's does. */
+  static EntryRole of(@Nullable CheckRole check) {
+    return check == null || check == CheckRole.BENCH ? MARKET : valueOf(check.name());
   }
 
   /** As words on a page. */
