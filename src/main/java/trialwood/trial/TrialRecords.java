@@ -2,9 +2,11 @@ package trialwood.trial;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -83,18 +85,15 @@ public class TrialRecords {
   }
 
   private boolean isRecorded(PlotReading seen) {
-    return jdbc.sql(
-                """
-                select count(*) from observation o
-                where o.unit_id = :unit and o.trait_id = :trait and o.on_date = :on
-                  and not exists (select 1 from observation later where later.supersedes_id = o.id)
-                """)
-            .param("unit", seen.plotId())
-            .param("trait", seen.traitId())
-            .param("on", seen.on())
-            .query(Integer.class)
-            .single()
-        > 0;
+    List<Observation> onPlot = observations.findByUnitIdOrderByOnDate(seen.plotId());
+    Set<UUID> replaced =
+        onPlot.stream()
+            .map(Observation::supersedesId)
+            .filter(Objects::nonNull)
+            .collect(Collectors.toSet());
+    return onPlot.stream()
+        .filter(one -> one.traitId().equals(seen.traitId()) && one.onDate().equals(seen.on()))
+        .anyMatch(one -> !replaced.contains(one.id()));
   }
 
   /**
