@@ -65,6 +65,11 @@ public record Column<T>(
     return of(name, Kind.LIST, meaning);
   }
 
+  /** Codes of things on record. */
+  public static Column<List<String>> codes(String name, Known known, String meaning) {
+    return new Column<>(name, Kind.LIST, known, Need.MAY, meaning);
+  }
+
   public static <E extends Enum<E>> Column<E> choice(String name, Class<E> type, String meaning) {
     return of(name, Kind.choice(type), meaning);
   }

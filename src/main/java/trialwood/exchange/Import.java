@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -73,14 +74,24 @@ public class Import {
       CsvFile file = CsvFile.read(bytes);
       Codes codes = new Codes(jdbc);
       LocalDate today = LocalDate.now(clock);
-      List<Row> rows = new RowReader(sheet, codes, taken(sheet), today, problems).read(file);
-      sheet.apply(new Rows(rows, codes, problems, entities));
+      List<Row> read = new RowReader(sheet, codes, taken(sheet), today, problems).read(file);
+      sheet.apply(new Rows(read, codes, problems, this::store));
       imports.save(new ImportRecord(sheet, fileName, file.lines().size(), recorder.by(null)));
+      store();
       return file.lines().size();
     } catch (Refused refused) {
       refused.problems().forEach(problem -> problems.add(0, "", "", problem.sentence()));
       return 0;
+    } catch (DataIntegrityViolationException clash) {
+      problems.add(0, "", "", "Some rows contradict each other or what is on record.");
+      return 0;
     }
+  }
+
+  /** The database's own rules are heard in a check, too. */
+  private void store() {
+    imports.flush();
+    entities.clear();
   }
 
   /** The keys of what is on record. */

@@ -1,8 +1,11 @@
 package trialwood.exchange;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import trialwood.record.Refused;
 
@@ -56,7 +59,15 @@ public final class Row {
     return code == null ? null : find(column, Objects.requireNonNull(column.known()), code);
   }
 
-  private UUID find(Column<String> column, Known known, String code) {
+  /** What the codes in a cell stand for; none where it is empty. */
+  public Set<UUID> ids(Column<List<String>> column) {
+    Known known = Objects.requireNonNull(column.known());
+    return orElse(column, List.of()).stream()
+        .map(code -> find(column, known, code))
+        .collect(Collectors.toUnmodifiableSet());
+  }
+
+  private UUID find(Column<?> column, Known known, String code) {
     return codes
         .find(known, code)
         .orElseThrow(() -> refused(column, "No %s on record has it.".formatted(known.word())));

@@ -1,11 +1,8 @@
 package trialwood.exchange;
 
-import jakarta.persistence.EntityManager;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Consumer;
-import org.springframework.dao.DataIntegrityViolationException;
-import org.springframework.orm.jpa.EntityManagerFactoryUtils;
 import trialwood.record.Refused;
 
 /** The rows of one file while they are taken in. */
@@ -16,13 +13,15 @@ public final class Rows {
   private final List<Row> rows;
   private final Codes codes;
   private final ImportProblems problems;
-  private final EntityManager entities;
 
-  Rows(List<Row> rows, Codes codes, ImportProblems problems, EntityManager entities) {
+  /** Sends everything to the database, and forgets it in memory. */
+  private final Runnable store;
+
+  Rows(List<Row> rows, Codes codes, ImportProblems problems, Runnable store) {
     this.rows = rows;
     this.codes = codes;
     this.problems = problems;
-    this.entities = entities;
+    this.store = store;
   }
 
   /** Takes row after row; one that is refused is noted, and the next one has its turn. */
@@ -34,11 +33,16 @@ public final class Rows {
         problems.add(rows.get(at), refused);
       }
       // a session that keeps every row is searched anew by each query: clear it now and then
-      if ((at + 1) % CHUNK == 0 && !store()) {
-        return;
+      if ((at + 1) % CHUNK == 0) {
+        store.run();
       }
     }
-    store();
+    store.run();
+  }
+
+  /** Refuses the file as a whole, for what it lacks. */
+  public void refuse(Column<?> column, String sentence) {
+    problems.add(0, column.name(), "", sentence);
   }
 
   /** Adds what a row has made, so that later rows can name it. */
@@ -49,21 +53,5 @@ public final class Rows {
   /** Whether something on record, or an earlier row, already has this code. */
   public boolean knows(Known known, String code) {
     return codes.find(known, code).isPresent();
-  }
-
-  private boolean store() {
-    try {
-      entities.flush();
-      entities.clear();
-      return true;
-    } catch (RuntimeException failed) {
-      RuntimeException translated =
-          EntityManagerFactoryUtils.convertJpaAccessExceptionIfPossible(failed);
-      if (translated instanceof DataIntegrityViolationException) {
-        problems.add(0, "", "", "Some rows contradict each other or what is on record.");
-        return false;
-      }
-      throw failed;
-    }
   }
 }

@@ -123,8 +123,7 @@ public class TrialGround {
         c ->
             accessions
                 .save(
-                    new Accession(
-                        crop, c, AccessionKind.CULTIVAR, Parentage.unknown(), "made up"))
+                    new Accession(crop, c, AccessionKind.CULTIVAR, Parentage.unknown(), "made up"))
                 .id());
   }
 
