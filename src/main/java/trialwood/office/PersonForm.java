@@ -8,15 +8,17 @@ import trialwood.web.Form;
 /** What is said of a person. The version is that of the person when the page was opened. */
 record PersonForm(
     @Nullable UUID formKey,
-    int version,
+    @Nullable Integer version,
     @Nullable String initials,
     @Nullable String name,
     @Nullable String duty,
-    boolean active)
+    @Nullable Boolean active)
     implements Form {
 
   PersonForm {
+    version = version == null ? -1 : version;
     initials = initials == null ? "" : initials;
+    active = active != null && active;
     name = name == null ? "" : name;
   }
 
