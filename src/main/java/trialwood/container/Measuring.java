@@ -94,7 +94,7 @@ public class Measuring {
         wrong.put(line.plantId(), read.problems);
       }
     }
-    observations.saveAll(kept);
+    observations.saveAllAndFlush(kept);
     doubts.saveAll(asked);
     return wrong;
   }
