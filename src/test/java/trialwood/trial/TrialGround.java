@@ -87,6 +87,11 @@ public class TrialGround {
     return new Measures(ZoneOffset.UTC);
   }
 
+  @Bean
+  static Statements statements() {
+    return new Statements();
+  }
+
   UUID crop() {
     ids.computeIfAbsent(
         "ALTHEA",
@@ -123,8 +128,7 @@ public class TrialGround {
         c ->
             accessions
                 .save(
-                    new Accession(
-                        crop, c, AccessionKind.CULTIVAR, Parentage.unknown(), "made up"))
+                    new Accession(crop, c, AccessionKind.CULTIVAR, Parentage.unknown(), "made up"))
                 .id());
   }
 
