@@ -51,8 +51,8 @@ public class TrialRecords {
   }
 
   /**
-   * @throws Refused when the value is impossible, the trait is not taken on plots,
-   *     the day lies before planting or ahead, or the plot has a record of the trait for that day
+   * @throws Refused when the value is impossible, the trait is not taken on plots, the day lies
+   *     before planting or ahead, or the plot has a record of the trait for that day
    */
   @Transactional(noRollbackFor = Refused.class) // what is refused has stored nothing
   public void observe(PlotReading seen) {
@@ -99,8 +99,7 @@ public class TrialRecords {
 
   /**
    * @return the event
-   * @throws Refused when the code is taken, the day lies ahead, or a plot it names
-   *     stands elsewhere
+   * @throws Refused when the code is taken, the day lies ahead, or a plot it names stands elsewhere
    */
   @Transactional
   public UUID report(NewSiteEvent event) {
