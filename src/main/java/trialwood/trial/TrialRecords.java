@@ -16,6 +16,7 @@ import trialwood.observation.Observation;
 import trialwood.observation.Observations;
 import trialwood.record.Check;
 import trialwood.record.Recorder;
+import trialwood.record.Refused;
 
 /** Takes what was seen on the plots of a trial, and what befell its sites. */
 @Service
@@ -50,10 +51,10 @@ public class TrialRecords {
   }
 
   /**
-   * @throws trialwood.record.Refused when the value is impossible, the trait is not taken on plots,
-   *     the day lies before planting or ahead, or the plot has a record of the trait for that day
+   * @throws Refused when the value is impossible, the trait is not taken on plots, the day lies
+   *     before planting or ahead, or the plot has a record of the trait for that day
    */
-  @Transactional
+  @Transactional(noRollbackFor = Refused.class) // what is refused has stored nothing
   public void observe(PlotReading seen) {
     Plot plot = plots.findById(seen.plotId()).orElseThrow();
     TrialSite site = trialSites.findById(plot.trialSiteId()).orElseThrow();
@@ -98,8 +99,7 @@ public class TrialRecords {
 
   /**
    * @return the event
-   * @throws trialwood.record.Refused when the code is taken, the day lies ahead, or a plot it names
-   *     stands elsewhere
+   * @throws Refused when the code is taken, the day lies ahead, or a plot it names stands elsewhere
    */
   @Transactional
   public UUID report(NewSiteEvent event) {

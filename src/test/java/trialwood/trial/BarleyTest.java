@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import trialwood.analysis.EntryMeans;
 import trialwood.crop.Better;
+import trialwood.observation.Observations;
 
 /**
  * The whole way from plots to entry means on published yields: ten barleys at six sites in two
@@ -34,6 +35,7 @@ class BarleyTest {
   private @Autowired TrialGround ground;
   private @Autowired TrialPlanting planting;
   private @Autowired SeasonMeans means;
+  private @Autowired Observations observations;
 
   @Test
   void entry_means_of_the_published_barleys_are_those_of_the_reference() throws IOException {
@@ -56,6 +58,7 @@ class BarleyTest {
           Double.parseDouble(row.get("yield")));
     }
 
+    observations.flush();
     TraitSeasons seasons = means.of(yield, Set.of(trial), LocalDate.of(1933, 1, 1));
 
     assertThat(seasons.cells()).hasSize(120);

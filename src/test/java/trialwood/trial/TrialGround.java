@@ -87,6 +87,11 @@ public class TrialGround {
     return new Measures(ZoneOffset.UTC);
   }
 
+  @Bean
+  static Statements statements() {
+    return new Statements();
+  }
+
   UUID crop() {
     ids.computeIfAbsent(
         "ALTHEA",
