@@ -1,0 +1,84 @@
+package trialwood.container;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import trialwood.evidence.DueWork;
+import trialwood.evidence.WorkSource;
+
+/**
+ * Asks for two counts a year of every lot with living plants: in April, when the winter's dead can
+ * be told, and in October, at the end of the season. Common practice, no source.
+ */
+@Component
+class ContainerWork implements WorkSource {
+
+  private final JdbcClient jdbc;
+
+  ContainerWork(JdbcClient jdbc) {
+    this.jdbc = jdbc;
+  }
+
+  private record Uncounted(
+      String label,
+      String code,
+      @Nullable String yard,
+      LocalDate pottedOn,
+      @Nullable LocalDate counted) {}
+
+  @Override
+  public List<DueWork> due(LocalDate today) {
+    LocalDate from = lastTurn(today);
+    return jdbc
+        .sql(
+            """
+            select u.label, a.code, l.yard, l.potted_on, c.counted
+            from lot l
+            join unit u on u.id = l.unit_id
+            join holding h on h.unit_id = l.unit_id
+              and h.from_date <= :today and h.until_date > :today
+            join accession a on a.id = h.accession_id
+            left join (select lot_id, max(on_date) as counted from lot_count group by lot_id) c
+              on c.lot_id = l.unit_id
+            where l.potted_on < :turn and (c.counted is null or c.counted < :turn)
+              and l.potted > (select coalesce(sum(x.number), 0) from lot_loss x
+                              where x.lot_id = l.unit_id
+                                and not exists (select 1 from lot_loss later
+                                                where later.supersedes_id = x.id))
+                           + (select coalesce(sum(x.number), 0) from lot_outgoing x
+                              where x.lot_id = l.unit_id
+                                and not exists (select 1 from lot_outgoing later
+                                                where later.supersedes_id = x.id))
+            order by l.yard, u.label
+            """)
+        .param("today", today)
+        .param("turn", from)
+        .query(Uncounted.class)
+        .list()
+        .stream()
+        .map(
+            lot ->
+                new DueWork(
+                    Objects.requireNonNullElse(lot.yard(), "containers"),
+                    from.withDayOfMonth(from.lengthOfMonth()),
+                    "Count %s in lot %s".formatted(lot.code(), lot.label()),
+                    lot.counted() == null
+                        ? "potted on %s, never counted".formatted(lot.pottedOn())
+                        : "last counted on %s".formatted(lot.counted()),
+                    "/containers/%s/count".formatted(lot.label())))
+        .toList();
+  }
+
+  private static LocalDate lastTurn(LocalDate today) {
+    if (today.getMonthValue() >= Month.OCTOBER.getValue()) {
+      return LocalDate.of(today.getYear(), Month.OCTOBER, 1);
+    }
+    return today.getMonthValue() >= Month.APRIL.getValue()
+        ? LocalDate.of(today.getYear(), Month.APRIL, 1)
+        : LocalDate.of(today.getYear() - 1, Month.OCTOBER, 1);
+  }
+}

@@ -1,0 +1,185 @@
+package trialwood.container;
+
+import java.math.BigDecimal;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import trialwood.crop.Trait;
+import trialwood.crop.Traits;
+import trialwood.observation.Observation;
+import trialwood.observation.Observations;
+import trialwood.observation.Reading;
+import trialwood.record.Problem;
+import trialwood.record.Recorded;
+import trialwood.record.Recorder;
+import trialwood.record.Refused;
+import trialwood.unit.Doubt;
+import trialwood.unit.Doubts;
+
+/** Keeps a measuring sheet, plant by plant: a line with something wrong holds up no other. */
+@Service
+public class Measuring {
+
+  private final Observations observations;
+  private final Traits traits;
+  private final Doubts doubts;
+  private final Recorder recorder;
+  private final JdbcClient jdbc;
+  private final Clock clock;
+
+  Measuring(
+      Observations observations,
+      Traits traits,
+      Doubts doubts,
+      Recorder recorder,
+      JdbcClient jdbc,
+      Clock clock) {
+    this.observations = observations;
+    this.traits = traits;
+    this.doubts = doubts;
+    this.recorder = recorder;
+    this.jdbc = jdbc;
+    this.clock = clock;
+  }
+
+  /** A trait of a plant. */
+  private record Place(UUID plant, UUID trait) {}
+
+  private record Before(
+      UUID unitId, UUID traitId, LocalDate onDate, @Nullable BigDecimal numberValue) {}
+
+  /**
+   * Keeps the lines that can be kept. A value that can hardly follow the plant's last one is kept
+   * only with a word on what was found; question and answer are kept beside it.
+   *
+   * @return what is wrong with the other lines, by plant; each problem's field is a trait's code
+   * @throws Refused when the day lies ahead
+   */
+  @Transactional
+  public Map<UUID, List<Problem>> keep(
+      List<PlantValues> lines, LocalDate on, @Nullable UUID personId) {
+    if (on.isAfter(LocalDate.now(clock))) {
+      throw new Refused("on", "%s lies ahead; records are of what was seen.".formatted(on));
+    }
+    Recorded recorded = recorder.by(personId);
+    Map<UUID, Trait> known = traitsOf(lines);
+    Map<Place, Earlier> before = before(lines, on);
+    Map<UUID, List<Problem>> wrong = new LinkedHashMap<>();
+    List<Observation> kept = new ArrayList<>();
+    List<Doubt> asked = new ArrayList<>();
+    for (PlantValues line : lines) {
+      Line read = new Line(line, on, recorded);
+      line.readings()
+          .forEach(
+              (trait, reading) ->
+                  read.take(
+                      known.get(trait),
+                      reading,
+                      Optional.ofNullable(before.get(new Place(line.plantId(), trait)))));
+      if (read.problems.isEmpty()) {
+        kept.addAll(read.observations);
+        asked.addAll(read.doubts);
+      } else {
+        wrong.put(line.plantId(), read.problems);
+      }
+    }
+    observations.saveAllAndFlush(kept);
+    doubts.saveAll(asked);
+    return wrong;
+  }
+
+  private Map<UUID, Trait> traitsOf(List<PlantValues> lines) {
+    List<UUID> ids =
+        lines.stream().flatMap(line -> line.readings().keySet().stream()).distinct().toList();
+    return traits.findAllById(ids).stream().collect(Collectors.toMap(Trait::id, trait -> trait));
+  }
+
+  private Map<Place, Earlier> before(List<PlantValues> lines, LocalDate on) {
+    Map<Place, Earlier> found = new HashMap<>();
+    if (lines.isEmpty()) {
+      return found;
+    }
+    jdbc.sql(
+            """
+            select v.unit_id, v.trait_id, v.on_date, v.number_value
+            from (select o.unit_id, o.trait_id, o.on_date, o.number_value,
+                         row_number() over (partition by o.unit_id, o.trait_id
+                                            order by o.on_date desc, o.recorded_at desc) as place
+                  from observation o
+                  where o.unit_id in (:plants) and o.on_date <= :day
+                    and not exists (select 1 from observation later
+                                    where later.supersedes_id = o.id)) v
+            where v.place = 1
+            """)
+        .param("plants", lines.stream().map(PlantValues::plantId).toList())
+        .param("day", on)
+        .query(Before.class)
+        .list()
+        .forEach(
+            it ->
+                found.put(
+                    new Place(it.unitId(), it.traitId()),
+                    new Earlier(it.onDate(), it.numberValue())));
+    return found;
+  }
+
+  /** One line while it is read. */
+  private static final class Line {
+
+    private final PlantValues line;
+    private final LocalDate on;
+    private final Recorded recorded;
+    private final List<Problem> problems = new ArrayList<>();
+    private final List<Observation> observations = new ArrayList<>();
+    private final List<Doubt> doubts = new ArrayList<>();
+
+    Line(PlantValues line, LocalDate on, Recorded recorded) {
+      this.line = line;
+      this.on = on;
+      this.recorded = recorded;
+    }
+
+    void take(Trait trait, Reading reading, Optional<Earlier> earlier) {
+      if (earlier.filter(it -> it.on().equals(on)).isPresent()) {
+        wrong(trait, "%s of this plant is on record for %s.".formatted(trait.name(), on));
+        return;
+      }
+      Optional<String> question =
+          reading.number() == null
+              ? Optional.empty()
+              : earlier.flatMap(it -> it.question(trait, reading.number(), on));
+      if (question.isPresent() && line.checked() == null) {
+        wrong(trait, question.get());
+        return;
+      }
+      question.ifPresent(words -> doubts.add(answered(words)));
+      try {
+        String note = question.isPresent() ? line.checked() : null;
+        observations.add(new Observation(line.plantId(), trait, on, reading, note, recorded));
+      } catch (Refused refused) {
+        refused.problems().forEach(problem -> wrong(trait, problem.sentence()));
+      }
+    }
+
+    private Doubt answered(String question) {
+      Doubt doubt = new Doubt(line.plantId(), on, question, recorded);
+      doubt.answer(line.checked() == null ? "" : line.checked(), recorded);
+      return doubt;
+    }
+
+    private void wrong(Trait trait, String sentence) {
+      problems.add(new Problem(trait.code(), sentence));
+    }
+  }
+}

@@ -1,0 +1,7 @@
+package trialwood.container;
+
+import java.util.UUID;
+import org.springframework.data.jpa.repository.JpaRepository;
+
+/** All numbered plants. */
+public interface Plants extends JpaRepository<Plant, UUID> {}

@@ -1,0 +1,61 @@
+package trialwood.container.web;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import trialwood.container.Lots;
+import trialwood.container.web.LotBook.CheckLot;
+import trialwood.container.web.LotBook.Head;
+import trialwood.crop.Traits;
+import trialwood.unit.Doubts;
+import trialwood.web.ForStaff;
+import trialwood.web.NotFound;
+
+/** One lot: its ledger, what happened to it, its plants, and the check beside it. */
+@Controller
+class LotPage {
+
+  private final LotBook book;
+  private final Lots lots;
+  private final Traits traits;
+  private final Doubts doubts;
+  private final Clock clock;
+
+  LotPage(LotBook book, Lots lots, Traits traits, Doubts doubts, Clock clock) {
+    this.book = book;
+    this.lots = lots;
+    this.traits = traits;
+    this.doubts = doubts;
+    this.clock = clock;
+  }
+
+  @GetMapping("/containers/{label}")
+  @ForStaff
+  String show(@PathVariable String label, Model model) {
+    Head lot = book.head(label).orElseThrow(NotFound.of("lot " + label));
+    LocalDate today = LocalDate.now(clock);
+    List<CheckLot> checks = book.checksBeside(lot);
+    List<UUID> compared =
+        Stream.concat(Stream.of(lot.lotId()), checks.stream().map(CheckLot::lotId)).toList();
+    model.addAttribute("lot", lot);
+    model.addAttribute("ledger", lots.ledger(lot.lotId(), today));
+    model.addAttribute("sources", book.sources(lot.lotId()));
+    model.addAttribute("happened", book.happened(lot.lotId()));
+    model.addAttribute("doubts", doubts.findByUnitIdOrderByOnDate(lot.lotId()));
+    model.addAttribute("checks", checks);
+    model.addAttribute(
+        "plants",
+        PlantTable.of(
+            lot.lotId(),
+            book.plants(lot.lotId(), today),
+            book.values(compared),
+            traits.findByCropIdOrderByCode(lot.cropId())));
+    return "container/lot";
+  }
+}

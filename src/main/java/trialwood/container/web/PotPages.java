@@ -1,0 +1,136 @@
+package trialwood.container.web;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.UUID;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import trialwood.container.NewLot;
+import trialwood.container.NewLot.Taken;
+import trialwood.container.Pots;
+import trialwood.container.Potting;
+import trialwood.lineage.Accessions;
+import trialwood.unit.Units;
+import trialwood.web.ForBench;
+import trialwood.web.Form;
+import trialwood.web.Forms;
+
+/** Potting a lot, out of trays or bought in. */
+@Controller
+class PotPages {
+
+  private static final int TRAYS = 4;
+
+  private final Potting potting;
+  private final Accessions accessions;
+  private final Units units;
+  private final Forms forms;
+  private final Choices choices;
+
+  PotPages(Potting potting, Accessions accessions, Units units, Forms forms, Choices choices) {
+    this.potting = potting;
+    this.accessions = accessions;
+    this.units = units;
+    this.forms = forms;
+    this.choices = choices;
+  }
+
+  record SourceRow(@Nullable String label, @Nullable String number) {}
+
+  record PotForm(
+      @Nullable UUID formKey,
+      @Nullable String lot,
+      @Nullable String accession,
+      @Nullable UUID containerClass,
+      @Nullable String litres,
+      @Nullable String on,
+      @Nullable String number,
+      @Nullable String yard,
+      @Nullable String note,
+      @Nullable List<SourceRow> sources,
+      @Nullable UUID by)
+      implements Form {}
+
+  @GetMapping("/containers/pot")
+  @ForBench
+  String open(Model model) {
+    List<SourceRow> none = Stream.generate(() -> new SourceRow("", "")).limit(TRAYS).toList();
+    model.addAttribute(
+        "form",
+        new PotForm(
+            UUID.randomUUID(), "", "", null, "", choices.todayTyped(), "", "", "", none, null));
+    return page(model);
+  }
+
+  @PostMapping("/containers/pot")
+  @ForBench
+  String pot(
+      @ModelAttribute("form") @Nullable PotForm form,
+      BindingResult said,
+      RedirectAttributes next,
+      Model model) {
+    if (form == null) {
+      return page(model);
+    }
+    NewLot lot = read(form, new Boxes(said, choices.today()));
+    if (!forms.store(form, said, () -> potting.pot(lot))) {
+      return page(model);
+    }
+    next.addFlashAttribute("status", "%d potted.".formatted(lot.pots().number()));
+    next.addAttribute("label", lot.label());
+    return "redirect:/containers/{label}";
+  }
+
+  private NewLot read(PotForm form, Boxes boxes) {
+    UUID accession =
+        accessions
+            .named(Boxes.text(form.accession()))
+            .map(found -> Objects.requireNonNull(found.id()))
+            .orElse(null);
+    Pots pots =
+        new Pots(
+            boxes.chosen("containerClass", form.containerClass(), "Choose the class of pots."),
+            boxes.decimalIfAny("litres", form.litres()),
+            boxes.date("on", form.on()),
+            boxes.count("number", form.number(), "Write how many were potted, such as 20."),
+            Boxes.words(form.yard()),
+            Boxes.words(form.note()));
+    return new NewLot(
+        Boxes.text(form.lot()),
+        boxes.chosen("accession", accession, "No accession has this code."),
+        pots,
+        sources(form, boxes),
+        form.by());
+  }
+
+  private List<Taken> sources(PotForm form, Boxes boxes) {
+    List<Taken> taken = new ArrayList<>();
+    List<SourceRow> rows = Objects.requireNonNullElse(form.sources(), List.of());
+    for (int at = 0; at < rows.size(); at++) {
+      String label = Boxes.text(rows.get(at).label());
+      if (!label.isEmpty()) {
+        String box = "sources[%d]".formatted(at);
+        UUID source = units.labelled(label).map(unit -> unit.id()).orElse(null);
+        taken.add(
+            new Taken(
+                boxes.chosen(box + ".label", source, "No tray or lot carries this label."),
+                boxes.count(box + ".number", rows.get(at).number(), "How many came from it?")));
+      }
+    }
+    return taken;
+  }
+
+  private String page(Model model) {
+    model.addAttribute("classes", choices.classes());
+    model.addAttribute("people", choices.people());
+    return "container/pot";
+  }
+}

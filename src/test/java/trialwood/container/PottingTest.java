@@ -1,0 +1,186 @@
+package trialwood.container;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static trialwood.container.Nursery.AUTUMN;
+import static trialwood.container.Nursery.POTTED;
+
+import java.math.BigDecimal;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.UUID;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import trialwood.container.NewLot.Taken;
+import trialwood.record.Recorded;
+import trialwood.unit.Doubt;
+import trialwood.unit.Doubts;
+import trialwood.unit.Identity;
+import trialwood.unit.Tie;
+import trialwood.unit.Unit;
+import trialwood.unit.UnitKind;
+import trialwood.unit.Units;
+
+@ContainerTest
+class PottingTest {
+
+  private static final LocalDate SPRING = LocalDate.of(2023, 3, 28);
+
+  @Autowired Nursery nursery;
+  @Autowired Potting potting;
+  @Autowired LotRecords records;
+  @Autowired Lots lots;
+  @Autowired LotSources sources;
+  @Autowired PlantPlaces places;
+  @Autowired Plants plants;
+  @Autowired Holders holders;
+  @Autowired Units units;
+  @Autowired Identity identity;
+  @Autowired Doubts doubts;
+
+  private UUID tray(String label, String accession) {
+    UUID tray = Objects.requireNonNull(units.save(new Unit(UnitKind.TRAY, label, null)).id());
+    LocalDate stuck = LocalDate.of(2022, 6, 7);
+    identity.say(
+        new Tie(
+            tray,
+            nursery.accession(accession),
+            stuck,
+            null,
+            "stuck",
+            null,
+            stuck,
+            new Recorded(null, "bench", Instant.EPOCH)));
+    return tray;
+  }
+
+  private NewShift shift(String label, int number, List<UUID> numbered) {
+    Pots pots = new Pots(nursery.largePots(), new BigDecimal("9.5"), SPRING, number, "bed 2", null);
+    return new NewShift(label, pots, numbered, null);
+  }
+
+  @Test
+  void a_lot_belongs_to_its_accession_from_the_day_it_was_potted() {
+    UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 20);
+
+    assertThat(holders.of(lot, POTTED)).contains(nursery.accession("C18-03"));
+    assertThat(holders.of(lot, POTTED.minusDays(1))).isEmpty();
+  }
+
+  @Test
+  void plants_bought_in_need_no_tray() {
+    UUID lot = nursery.lot("22-CK-1-G1", "CK-1", 10);
+
+    assertThat(sources.findByLotId(lot)).isEmpty();
+  }
+
+  @Test
+  void more_plants_out_of_the_trays_than_pots_is_refused() {
+    NewLot lot =
+        new NewLot(
+            "22-C18-03-G1",
+            nursery.accession("C18-03"),
+            nursery.pots(20),
+            List.of(new Taken(tray("T1", "C18-03"), 11), new Taken(tray("T2", "C18-03"), 10)),
+            null);
+
+    assertThatThrownBy(() -> potting.pot(lot)).hasMessage("21 taken, 20 potted.");
+  }
+
+  @Test
+  void a_tray_of_another_accession_is_kept_and_asked_about() {
+    UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 20);
+
+    potting.take(lot, new Taken(tray("T9", "C18-04"), 7));
+
+    assertThat(doubts.findByUnitIdOrderByOnDate(lot))
+        .extracting(Doubt::question)
+        .containsExactly("T9 was another accession's on the day its plants were potted.");
+  }
+
+  @Test
+  void a_label_in_use_is_refused_however_it_is_typed() {
+    nursery.lot("22-C18-03-G1", "C18-03", 20);
+
+    assertThatThrownBy(() -> nursery.lot("22-c18-3-g1", "C18-03", 20))
+        .hasMessageContaining("is taken");
+  }
+
+  @Test
+  void nothing_is_potted_tomorrow() {
+    Pots pots = new Pots(nursery.smallPots(), null, LocalDate.now().plusDays(2), 5, null, null);
+    NewLot lot = new NewLot("L1", nursery.accession("C18-03"), pots, List.of(), null);
+
+    assertThatThrownBy(() -> potting.pot(lot)).hasMessageContaining("tomorrow");
+  }
+
+  @Test
+  void what_was_potted_is_alive_lost_disposed_of_given_away_or_shifted() {
+    UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 20);
+    records.lose(lot, new NewLoss(LocalDate.of(2022, 9, 21), 1, "wilted, roots brown", null));
+    records.letGo(
+        lot, new NewOutgoing(AUTUMN, 2, Way.TRANSFERRED, "Saltgrass Flat", "M-7", null, null));
+    records.letGo(lot, new NewOutgoing(AUTUMN, 3, Way.DISPOSED, null, null, null, null));
+    potting.shift(lot, shift("23-C18-03-G3", 12, List.of()));
+
+    Ledger ledger = lots.ledger(lot, SPRING);
+
+    assertThat(ledger).isEqualTo(new Ledger(20, 1, 3, 2, 12));
+    assertThat(ledger.alive()).isEqualTo(2);
+    assertThat(lots.ledger(lot, AUTUMN).alive()).isEqualTo(14);
+  }
+
+  @Test
+  void shifted_plants_keep_their_numbers_and_their_accession() {
+    UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 20);
+    List<UUID> numbered = nursery.numbered(lot, "22-C18-03-G1", 20);
+
+    UUID larger = potting.shift(lot, shift("23-C18-03-G3", 12, numbered.subList(0, 12)));
+
+    assertThat(places.standing(larger, SPRING))
+        .containsExactlyInAnyOrderElementsOf(numbered.subList(0, 12));
+    assertThat(places.standing(lot, SPRING)).hasSize(8);
+    assertThat(places.standing(lot, SPRING.minusDays(1))).hasSize(20);
+    assertThat(plants.findById(numbered.get(3)).orElseThrow().number()).isEqualTo(4);
+    assertThat(holders.of(larger, SPRING)).contains(nursery.accession("C18-03"));
+    assertThat(sources.findByLotId(larger)).extracting(LotSource::sourceId).containsExactly(lot);
+  }
+
+  @Test
+  void more_to_shift_than_there_are_is_refused_with_both_numbers() {
+    UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 9);
+
+    assertThatThrownBy(() -> potting.shift(lot, shift("23-C18-03-G3", 12, List.of())))
+        .hasMessage("12 to shift, 9 in the lot.");
+  }
+
+  @Test
+  void a_shift_goes_into_larger_pots() {
+    UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 20);
+    UUID larger = potting.shift(lot, shift("23-C18-03-G3", 12, List.of()));
+    Pots small = new Pots(nursery.smallPots(), new BigDecimal("2.8"), SPRING, 5, null, null);
+
+    assertThatThrownBy(() -> potting.shift(larger, new NewShift("X1", small, List.of(), null)))
+        .hasMessage("A shift goes into larger pots; these go from #3 (9.5 l) to #1 (2.8 l).");
+  }
+
+  @Test
+  void a_numbered_plant_that_stands_elsewhere_is_not_shifted() {
+    UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 20);
+    UUID other = nursery.lot("22-C18-04-G1", "C18-04", 20);
+    List<UUID> strangers = nursery.numbered(other, "22-C18-04-G1", 2);
+
+    assertThatThrownBy(() -> potting.shift(lot, shift("23-C18-03-G3", 12, strangers)))
+        .hasMessage("One of these plants does not stand in the lot.");
+  }
+
+  @Test
+  void more_plants_numbered_than_potted_is_refused() {
+    UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 4);
+
+    assertThatThrownBy(() -> nursery.numbered(lot, "22-C18-03-G1", 5))
+        .hasMessage("5 numbered, 4 potted.");
+  }
+}
