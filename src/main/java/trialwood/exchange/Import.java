@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.dao.DataIntegrityViolationException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.stereotype.Service;
@@ -22,6 +24,8 @@ import trialwood.record.Refused;
  */
 @Service
 public class Import {
+
+  private static final Logger log = LoggerFactory.getLogger(Import.class);
 
   private final ImportRecords imports;
   private final EntityManager entities;
@@ -56,6 +60,19 @@ public class Import {
   }
 
   private ImportResult run(Sheet sheet, String fileName, byte[] file, boolean keep) {
+    long start = clock.millis();
+    ImportResult result = inOneTransaction(sheet, fileName, file, keep);
+    log.info(
+        "{}: {} rows, {} problems, {}, {} ms",
+        sheet.name(),
+        result.rows(),
+        result.problemCount(),
+        result.kept() ? "taken in" : "nothing kept",
+        clock.millis() - start);
+    return result;
+  }
+
+  private ImportResult inOneTransaction(Sheet sheet, String fileName, byte[] file, boolean keep) {
     return Objects.requireNonNull(
         transaction.execute(
             status -> {
