@@ -3,7 +3,8 @@ package trialwood.analysis;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 
 /**
- * What is believed of a proportion before the counts: Beta(a, b), mean a/(a + b).
+ * What is believed of a proportion before the counts: Beta(a, b), mean a/(a + b). Weights from ½
+ * upwards are computed to full accuracy; smaller ones pile the belief up at an end and lose digits.
  *
  * @param a weight of the successes, above 0
  * @param b weight of the failures, above 0

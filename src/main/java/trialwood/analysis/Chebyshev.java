@@ -1,7 +1,5 @@
 package trialwood.analysis;
 
-import java.util.function.DoubleUnaryOperator;
-
 /**
  * A smooth function on [low, high] as a Chebyshev series through its values at the Chebyshev points
  * of the first kind, and its running integral.
@@ -26,14 +24,6 @@ final class Chebyshev {
     this.integral = integrated(coefficients, (high - low) / 2);
   }
 
-  static Chebyshev of(DoubleUnaryOperator function, double low, double high, int n) {
-    double[] values = points(low, high, n);
-    for (int i = 0; i < n; i++) {
-      values[i] = function.applyAsDouble(values[i]);
-    }
-    return new Chebyshev(low, high, values);
-  }
-
   /** The n points, all inside (low, high), from high to low. */
   static double[] points(double low, double high, int n) {
     double[] points = new double[n];
@@ -43,15 +33,18 @@ final class Chebyshev {
     return points;
   }
 
-  /** Weights that integrate over [low, high] from values at the points (Fejér's first rule). */
-  static double[] weights(double low, double high, int n) {
+  /**
+   * Weights at the n points that average a function over its interval (Fejér's first rule); times
+   * the length of the interval they integrate.
+   */
+  static double[] weights(int n) {
     double[] weights = new double[n];
     for (int i = 0; i < n; i++) {
       double sum = 1;
       for (int k = 1; k <= (n - 1) / 2; k++) {
         sum -= 2 * Math.cos(2 * k * Math.PI * (i + 0.5) / n) / (4.0 * k * k - 1);
       }
-      weights[i] = (high - low) / n * sum;
+      weights[i] = sum / n;
     }
     return weights;
   }

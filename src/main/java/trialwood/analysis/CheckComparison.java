@@ -71,12 +71,13 @@ public record CheckComparison(
   /** Plans every site in every season that occurs among the cells of any entry. */
   public static Answer<CheckComparison> of(
       Collection<TrialCell> cells, String entry, String check, Better better) {
-    var planned = new TreeSet<SiteSeason>();
-    for (TrialCell one : cells) {
-      for (TrialCell other : cells) {
-        planned.add(new SiteSeason(one.at().site(), other.at().season()));
-      }
-    }
+    List<String> sites = cells.stream().map(cell -> cell.at().site()).distinct().toList();
+    List<SiteSeason> planned =
+        cells.stream()
+            .map(cell -> cell.at().season())
+            .distinct()
+            .flatMap(season -> sites.stream().map(site -> new SiteSeason(site, season)))
+            .toList();
     return of(cells, planned, entry, check, better);
   }
 

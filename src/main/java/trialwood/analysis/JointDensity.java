@@ -9,15 +9,15 @@ import java.util.List;
  */
 final class JointDensity {
 
-  /** Log density this far below the peak counts for nothing: e⁻³⁶ is 2·10⁻¹⁶. */
-  private static final double NEGLIGIBLE = 36;
+  /** Log density this far below the peak counts for nothing: e⁻²⁴ is 4·10⁻¹¹. */
+  private static final double NEGLIGIBLE = 24;
 
   private static final int SCAN_POINTS = 16;
 
   /** The rectangle of angles outside which the density is negligible. */
   record Window(double shareLow, double shareHigh, double likenessLow, double likenessHigh) {
 
-    private double area() {
+    double area() {
       return (shareHigh - shareLow) * (likenessHigh - likenessLow);
     }
   }

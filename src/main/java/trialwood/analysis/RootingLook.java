@@ -15,4 +15,9 @@ public record RootingLook(int day, int lifted, int rooted) {
     Refuse.unless(rooted >= 0, "The number rooted cannot be negative: %d.", rooted);
     Refuse.unless(rooted <= lifted, "%d rooted of %d lifted is impossible.", rooted, lifted);
   }
+
+  /** Rooted ÷ lifted. */
+  public double share() {
+    return (double) rooted / lifted;
+  }
 }

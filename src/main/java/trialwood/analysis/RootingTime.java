@@ -54,7 +54,7 @@ public sealed interface RootingTime {
     }
     int after = 0;
     for (RootingLook look : days.values()) {
-      if (look.rooted() >= share * look.lifted()) {
+      if (look.share() >= share) {
         return new Reached(after, look.day());
       }
       after = look.day();

@@ -10,7 +10,7 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
  * <p>The tray is the replicate. Tray i with nᵢ stuck has xᵢ rooted, beta-binomial with mean p and
  * intra-tray correlation ρ, so that Var(xᵢ) = nᵢ p(1 − p)(1 + (nᵢ − 1)ρ); p and ρ have independent
  * beta priors. The posterior of p, with ρ integrated out, is found by quadrature over (p, ρ). Few
- * trays leave it wide, uneven trays widen it further, and nothing is divided by hand.
+ * trays leave it wide, uneven trays widen it further.
  *
  * <p>Any number of trays from one upwards. With a single tray ρ is known from its prior only.
  *
@@ -20,8 +20,10 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
  */
 public final class TrayPosterior implements Belief {
 
-  private static final int SHARE_POINTS = 64;
-  private static final int LIKENESS_POINTS = 40;
+  private static final int SHARE_POINTS = 128;
+  private static final int LIKENESS_POINTS = 32;
+  private static final double[] SHARE_WEIGHTS = Chebyshev.weights(SHARE_POINTS);
+  private static final double[] LIKENESS_WEIGHTS = Chebyshev.weights(LIKENESS_POINTS);
 
   private final List<TrayCount> trays;
   private final TrayPrior prior;
@@ -41,9 +43,6 @@ public final class TrayPosterior implements Belief {
     JointDensity.Window window = joint.window();
     double[] v = Chebyshev.points(window.shareLow(), window.shareHigh(), SHARE_POINTS);
     double[] w = Chebyshev.points(window.likenessLow(), window.likenessHigh(), LIKENESS_POINTS);
-    double[] vWeight = Chebyshev.weights(window.shareLow(), window.shareHigh(), SHARE_POINTS);
-    double[] wWeight =
-        Chebyshev.weights(window.likenessLow(), window.likenessHigh(), LIKENESS_POINTS);
     double[] p = Arrays.stream(v).map(JointDensity::ofAngle).toArray();
     double[][] log = joint.logOn(v, w);
     double peak = Arrays.stream(log).flatMapToDouble(Arrays::stream).max().orElseThrow();
@@ -54,9 +53,9 @@ public final class TrayPosterior implements Belief {
     for (int i = 0; i < LIKENESS_POINTS; i++) {
       double slice = 0;
       for (int k = 0; k < SHARE_POINTS; k++) {
-        double mass = wWeight[i] * Math.exp(log[i][k] - peak);
+        double mass = LIKENESS_WEIGHTS[i] * Math.exp(log[i][k] - peak);
         marginal[k] += mass;
-        slice += vWeight[k] * mass;
+        slice += SHARE_WEIGHTS[k] * mass;
       }
       total += slice;
       rhoTotal += slice * JointDensity.ofAngle(w[i]);
@@ -64,16 +63,17 @@ public final class TrayPosterior implements Belief {
     double first = 0;
     for (int k = 0; k < SHARE_POINTS; k++) {
       marginal[k] /= total;
-      first += vWeight[k] * marginal[k] * p[k];
+      first += SHARE_WEIGHTS[k] * marginal[k] * p[k];
     }
     double second = 0;
     for (int k = 0; k < SHARE_POINTS; k++) {
-      second += vWeight[k] * marginal[k] * (p[k] - first) * (p[k] - first);
+      second += SHARE_WEIGHTS[k] * marginal[k] * (p[k] - first) * (p[k] - first);
+      marginal[k] /= window.shareHigh() - window.shareLow();
     }
     this.mean = first;
     this.sd = Math.sqrt(second);
     this.rhoMean = rhoTotal / total;
-    this.logEvidence = Math.log(total) + peak + logCoefficients(trays);
+    this.logEvidence = peak + Math.log(total * window.area()) + logCoefficients(trays);
     this.density = new Chebyshev(window.shareLow(), window.shareHigh(), marginal);
   }
 

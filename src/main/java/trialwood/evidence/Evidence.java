@@ -58,7 +58,49 @@ public record Evidence(
     return new EvidenceBuilder(value, unit, asOf, method);
   }
 
+  /** The same, its lines drawn in that unit. */
+  public Evidence in(String unit) {
+    return new Evidence(
+        value,
+        unit,
+        counted,
+        interval,
+        n,
+        replicates,
+        sites,
+        seasons,
+        asOf,
+        method,
+        records,
+        comparison,
+        remarks,
+        discardBarred,
+        occasions,
+        belief);
+  }
+
   public boolean isRecorded() {
     return value != null;
+  }
+
+  /** The same with the evidence of each valid occasion, newest first. */
+  public Evidence onOccasions(List<Evidence> each) {
+    return new Evidence(
+        value,
+        unit,
+        counted,
+        interval,
+        n,
+        replicates,
+        sites,
+        seasons,
+        asOf,
+        method,
+        records,
+        comparison,
+        remarks,
+        discardBarred,
+        each,
+        belief);
   }
 }

@@ -72,6 +72,15 @@ public class Account {
   @SuppressWarnings("NullAway.Init")
   protected Account() {}
 
+  /** Nobody signs in with it any more; what was recorded with it stays. */
+  void close() {
+    enabled = false;
+  }
+
+  void reopen() {
+    enabled = true;
+  }
+
   public @Nullable UUID id() {
     return id;
   }

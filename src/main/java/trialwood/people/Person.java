@@ -27,18 +27,33 @@ public class Person {
 
   public Person(String initials, String name, @Nullable String duty) {
     this.initials = initials.strip().toUpperCase(Locale.ROOT);
-    this.name = name.strip();
-    this.duty = duty;
     Check.that()
         .holds(
             this.initials.matches("\\p{L}{1,4}"), "initials", "Initials are one to four letters.")
-        .holds(!this.name.isEmpty(), "name", "Give the person a name.")
         .orRefuse();
+    describe(name, duty, true);
   }
 
   /** For Hibernate. */
   @SuppressWarnings("NullAway.Init")
   protected Person() {}
+
+  /**
+   * Changes what is said of a person; the initials stand on records and stay.
+   *
+   * @param active whether the person can still be picked on a form
+   */
+  public void describe(String name, @Nullable String duty, boolean active) {
+    Check.that()
+        .holds(!name.isBlank(), "name", "Give the person a name.")
+        .holds(name.strip().length() <= 80, "name", "A name has at most 80 letters.")
+        .holds(
+            duty == null || duty.strip().length() <= 80, "duty", "A duty has at most 80 letters.")
+        .orRefuse();
+    this.name = name.strip();
+    this.duty = duty == null || duty.isBlank() ? null : duty.strip();
+    this.active = active;
+  }
 
   public @Nullable UUID id() {
     return id;

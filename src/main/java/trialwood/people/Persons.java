@@ -12,4 +12,6 @@ public interface Persons extends JpaRepository<Person, UUID> {
 
   /** Those who can be picked on a form, by initials. */
   List<Person> findByActiveTrueOrderByInitials();
+
+  List<Person> findAllByOrderByInitials();
 }

@@ -4,11 +4,14 @@ import jakarta.servlet.DispatcherType;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.core.session.SessionRegistry;
+import org.springframework.security.core.session.SessionRegistryImpl;
 import org.springframework.security.crypto.factory.PasswordEncoderFactories;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.firewall.StrictHttpFirewall;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.security.web.session.HttpSessionEventPublisher;
 
 /** Who gets in, and what a browser is told. CSRF protection and new sessions are the defaults. */
 @Configuration(proxyBeanMethods = false)
@@ -19,7 +22,8 @@ class SecurityConfig {
           + " object-src 'none'; base-uri 'self'; frame-ancestors 'none'; form-action 'self'";
 
   @Bean
-  SecurityFilterChain pages(HttpSecurity http, Doors doors) throws Exception {
+  SecurityFilterChain pages(HttpSecurity http, Doors doors, SessionRegistry sessions)
+      throws Exception {
     return http.authorizeHttpRequests(
             requests ->
                 requests
@@ -30,6 +34,9 @@ class SecurityConfig {
                     .anyRequest()
                     .access(doors))
         .formLogin(form -> form.loginPage("/sign-in").failureForwardUrl("/sign-in/failed"))
+        .sessionManagement(
+            // no limit, only a list, so that a closed account's sessions can be ended
+            session -> session.maximumSessions(-1).sessionRegistry(sessions).expiredUrl("/sign-in"))
         .logout(out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in?out"))
         .headers(
             headers ->
@@ -37,6 +44,17 @@ class SecurityConfig {
                     .contentSecurityPolicy(csp -> csp.policyDirectives(CONTENT_POLICY))
                     .referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN)))
         .build();
+  }
+
+  @Bean
+  SessionRegistry sessionRegistry() {
+    return new SessionRegistryImpl();
+  }
+
+  /** Tells the registry of sessions that ran out. */
+  @Bean
+  HttpSessionEventPublisher sessionEvents() {
+    return new HttpSessionEventPublisher();
   }
 
   @Bean

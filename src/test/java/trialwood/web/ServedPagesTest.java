@@ -180,6 +180,7 @@ class ServedPagesTest {
   }
 
   private HttpRequest.Builder to(String address) {
-    return HttpRequest.newBuilder(URI.create("http://localhost:" + port + address));
+    return HttpRequest.newBuilder(URI.create("http://localhost:" + port + address))
+        .header("Accept", "text/html");
   }
 }

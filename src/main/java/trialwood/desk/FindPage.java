@@ -1,0 +1,75 @@
+package trialwood.desk;
+
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import trialwood.record.CodeKey;
+import trialwood.web.ForStaff;
+
+/** One box: a code, a tag, a tray label, a name, part of any. */
+@Controller
+class FindPage {
+
+  private static final int MOST = 40;
+
+  private final JdbcClient jdbc;
+
+  FindPage(JdbcClient jdbc) {
+    this.jdbc = jdbc;
+  }
+
+  /** Something that was found. */
+  record Hit(String kind, String text, @Nullable String name, String href) {}
+
+  @GetMapping("/find")
+  @ForStaff
+  String find(@RequestParam(defaultValue = "") String q, Model model) {
+    String key = CodeKey.of(q);
+    List<Hit> hits = q.isBlank() ? List.of() : hits(q, key);
+    List<Hit> exact = hits.stream().filter(hit -> CodeKey.of(hit.text()).equals(key)).toList();
+    if (exact.size() == 1) {
+      return "redirect:" + exact.get(0).href();
+    }
+    model.addAttribute("q", q);
+    model.addAttribute("hits", hits);
+    model.addAttribute("most", MOST);
+    return "desk/find";
+  }
+
+  private List<Hit> hits(String q, String key) {
+    return jdbc.sql(
+            """
+            select kind, text, name, href from (
+              select 'accession' as kind, a.code as text, a.talk_name as name,
+                     '/accessions/' || a.code as href, 1 as place
+              from accession a
+              where a.code_key like :key or lower(a.talk_name) like :text
+                 or a.id in (select accession_id from accession_alias where alias_key like :key)
+              union all
+              select lower(u.kind), u.label, null,
+                     case u.kind when 'TRAY' then '/bench/trays/' || u.label
+                                 when 'LOT' then '/containers/' || u.label
+                                 else '/accessions/' || a.code end, 2
+              from unit u
+              join holding h on h.unit_id = u.id and h.until_date = date '9999-12-31'
+              join accession a on a.id = h.accession_id
+              where u.label_key like :key
+              union all
+              select 'run', r.code, null, '/bench/runs/' || r.code, 3
+              from sticking_run r where upper(r.code) like :key
+            ) found
+            order by place, text
+            limit :most
+            """)
+        .param("key", key.isEmpty() ? "-" : "%" + key + "%")
+        .param("text", "%" + q.strip().toLowerCase(Locale.ROOT) + "%")
+        .param("most", MOST)
+        .query(Hit.class)
+        .list();
+  }
+}

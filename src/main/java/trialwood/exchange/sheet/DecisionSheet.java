@@ -1,0 +1,65 @@
+package trialwood.exchange.sheet;
+
+import java.time.LocalDate;
+import org.springframework.stereotype.Component;
+import trialwood.candidate.Stage;
+import trialwood.exchange.Column;
+import trialwood.exchange.Known;
+import trialwood.exchange.Row;
+import trialwood.exchange.Rows;
+import trialwood.exchange.Sheet;
+import trialwood.gate.Choice;
+import trialwood.gate.Decisions;
+import trialwood.gate.Ruling;
+
+/** What was decided at the gates, in the order of the days. */
+@Component
+class DecisionSheet extends Sheet {
+
+  private static final Column<String> ACCESSION =
+      Column.code("accession", Known.CANDIDATE, "the candidate").key();
+  private static final Column<Stage> GATE =
+      Column.choice("gate", Stage.class, "the gate at which it stood").key();
+  private static final Column<LocalDate> ON = Column.past("on", "the day of the decision").key();
+  private static final Column<Choice> CHOICE =
+      Column.choice("choice", Choice.class, "what was decided").required();
+  private static final Column<LocalDate> HOLD_UNTIL =
+      Column.day("hold_until", "the day on which a held candidate is looked at again");
+  private static final Column<String> REASON =
+      Column.text("reason", 1000, "required where the records speak for something else");
+  private static final Column<String> BY = Column.by();
+
+  private final Decisions decisions;
+
+  DecisionSheet(Decisions decisions) {
+    super(73, "decisions", ACCESSION, GATE, ON, CHOICE, HOLD_UNTIL, REASON, BY);
+    this.decisions = decisions;
+  }
+
+  @Override
+  protected void apply(Rows rows) {
+    rows.each(row -> decisions.decide(ruling(row)));
+  }
+
+  private static Ruling ruling(Row row) {
+    return new Ruling(
+        row.id(ACCESSION),
+        row.the(GATE),
+        row.the(CHOICE),
+        row.maybe(REASON),
+        row.maybe(HOLD_UNTIL),
+        row.id(BY),
+        row.the(ON));
+  }
+
+  @Override
+  protected String query() {
+    return """
+        select a.code, d.gate, d.on_date, d.choice, d.hold_until, d.reason, w.initials
+        from decision d
+          join accession a on a.id = d.accession_id
+          left join person w on w.id = d.person_id
+        order by d.id
+        """;
+  }
+}

@@ -1,0 +1,66 @@
+package trialwood.gate;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Set;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+import trialwood.candidate.Candidate;
+import trialwood.candidate.Candidates;
+import trialwood.record.Recorder;
+import trialwood.record.Refused;
+
+/** Takes decisions at gates: keeps each with its evidence, and moves the candidate. */
+@Service
+@Transactional
+public class Decisions {
+
+  private final Candidates candidates;
+  private final Reviews reviews;
+  private final PastDecisions past;
+  private final Recorder recorder;
+  private final Clock clock;
+
+  Decisions(
+      Candidates candidates, Reviews reviews, PastDecisions past, Recorder recorder, Clock clock) {
+    this.candidates = candidates;
+    this.reviews = reviews;
+    this.past = past;
+    this.recorder = recorder;
+    this.clock = clock;
+  }
+
+  /**
+   * Decides on the evidence of the ruling's day. Going against the line needs a reason, a hold
+   * needs a day on which it ends.
+   *
+   * @throws Refused when the candidate does not stand at that gate, the day has not come, no policy
+   *     was in force, or reason or date are lacking
+   */
+  public Decision decide(Ruling ruling) {
+    Candidate candidate =
+        candidates
+            .findById(ruling.accessionId())
+            .orElseThrow(() -> new Refused("accession", "There is no such candidate."));
+    if (ruling.on().isAfter(LocalDate.now(clock))) {
+      throw new Refused("on", "A decision cannot be dated in the future.");
+    }
+    Review review =
+        reviews.of(ruling.gate(), Set.of(ruling.accessionId()), ruling.on()).values().stream()
+            .findFirst()
+            .orElseThrow(
+                () -> new Refused("on", "No gate policy was in force for the crop on that day."));
+    Decision decision = new Decision(ruling, review, recorder.by(ruling.personId()));
+    move(candidate, decision);
+    return past.save(decision);
+  }
+
+  private static void move(Candidate candidate, Decision decision) {
+    switch (decision.choice()) {
+      case ADVANCE -> candidate.advanceFrom(decision.gate());
+      case HOLD -> candidate.holdAt(decision.gate(), Objects.requireNonNull(decision.holdUntil()));
+      case DISCARD -> candidate.discardAt(decision.gate());
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package trialwood.gate;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import org.jspecify.annotations.Nullable;
+import trialwood.web.Measures;
+
+/** How findings write values, lines and chances. */
+final class Words {
+
+  private static final Measures MEASURES = new Measures(ZoneOffset.UTC);
+
+  private Words() {}
+
+  /** With one decimal from 10 up and two below, none padded: 91.7 %, 4.25, 28 d. */
+  static String value(double value, String unit) {
+    int decimals = Math.abs(value) >= 10 ? 1 : 2;
+    return line(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP), unit);
+  }
+
+  /** With the decimals a person gave it. */
+  static String line(@Nullable BigDecimal line, String unit) {
+    BigDecimal bare = line == null ? BigDecimal.ZERO : line.stripTrailingZeros();
+    return MEASURES.quantity(bare, Math.max(0, bare.scale()), unit);
+  }
+
+  static String chance(double probability) {
+    return MEASURES.chance(probability);
+  }
+
+  /** A chance that a policy asks for, as exact as it is: 0.90. */
+  static String asked(@Nullable BigDecimal chance) {
+    return MEASURES.number(
+        chance, chance == null ? 2 : Math.max(2, chance.stripTrailingZeros().scale()));
+  }
+
+  static String date(@Nullable LocalDate date) {
+    return MEASURES.date(date);
+  }
+}

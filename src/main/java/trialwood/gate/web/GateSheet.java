@@ -1,0 +1,147 @@
+package trialwood.gate.web;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import trialwood.candidate.Candidate;
+import trialwood.evidence.Ask;
+import trialwood.gate.Choice;
+import trialwood.gate.Criterion;
+import trialwood.gate.Finding;
+import trialwood.gate.GatePolicy;
+import trialwood.gate.Review;
+import trialwood.gate.Verdict;
+import trialwood.lineage.Accession;
+import trialwood.web.IntervalPicture;
+
+/**
+ * All candidates of one crop at one gate: clear cases first, doubtful ones by what is missing.
+ *
+ * @param columns the musts that records answer; those that ask the records the same share one
+ * @param attested whether there are musts that a person attests
+ */
+record GateSheet(String crop, int policy, List<Column> columns, boolean attested, List<Row> rows) {
+
+  record Column(String label, String asked) {}
+
+  /** Who stands at the gate. */
+  record Waiting(Accession accession, Candidate candidate, Review review) {}
+
+  record Row(
+      String code,
+      @Nullable String talkName,
+      Candidate candidate,
+      Choice line,
+      String because,
+      List<Cell> cells,
+      String attested) {}
+
+  record Cell(Verdict verdict, String found, @Nullable IntervalPicture picture) {}
+
+  static GateSheet of(String crop, GatePolicy policy, List<Waiting> waiting) {
+    List<Finding> lead = waiting.get(0).review().findings();
+    List<Column> columns = columns(lead).stream().map(GateSheet::head).toList();
+    boolean attested = lead.stream().anyMatch(GateSheet::isAttested);
+    List<Row> rows = new ArrayList<>();
+    List<IntervalPicture.@Nullable Scale> scales = scales(waiting);
+    for (Waiting one : waiting) {
+      List<List<Finding>> columnsOf = columns(one.review().findings());
+      List<Cell> cells = new ArrayList<>();
+      for (int i = 0; i < columnsOf.size(); i++) {
+        cells.add(cell(columnsOf.get(i), scales.get(i)));
+      }
+      rows.add(row(one, cells));
+    }
+    rows.sort(
+        Comparator.comparing(GateSheet::doubt)
+            .thenComparing(Row::because)
+            .thenComparing(Row::code));
+    return new GateSheet(crop, policy.number(), columns, attested, rows);
+  }
+
+  private static int doubt(Row row) {
+    return switch (row.line) {
+      case ADVANCE -> 0;
+      case DISCARD -> 1;
+      case HOLD -> 2;
+    };
+  }
+
+  private static Row row(Waiting one, List<Cell> cells) {
+    List<Finding> said = one.review().findings().stream().filter(GateSheet::isAttested).toList();
+    long yes = said.stream().filter(finding -> finding.verdict() == Verdict.MEETS).count();
+    return new Row(
+        one.accession().code(),
+        one.accession().talkName(),
+        one.candidate(),
+        one.review().line(),
+        one.review().because(),
+        cells,
+        yes + " of " + said.size());
+  }
+
+  private static boolean isAttested(Finding finding) {
+    return finding.criterion().isMust() && finding.criterion().ask() == null;
+  }
+
+  private static List<List<Finding>> columns(List<Finding> findings) {
+    Map<Ask, List<Finding>> columns = new LinkedHashMap<>();
+    for (Finding finding : findings) {
+      Ask ask = finding.criterion().ask();
+      if (finding.criterion().isMust() && ask != null) {
+        columns.computeIfAbsent(ask, it -> new ArrayList<>()).add(finding);
+      }
+    }
+    return List.copyOf(columns.values());
+  }
+
+  private static Column head(List<Finding> same) {
+    return new Column(
+        same.get(0).criterion().label(), same.get(0).asked().replaceFirst(" from .*", ""));
+  }
+
+  private static List<IntervalPicture.@Nullable Scale> scales(List<Waiting> waiting) {
+    List<IntervalPicture.@Nullable Scale> scales = new ArrayList<>();
+    int columns = columns(waiting.get(0).review().findings()).size();
+    for (int i = 0; i < columns; i++) {
+      int column = i;
+      scales.add(
+          Pictures.scale(
+              waiting.stream()
+                  .flatMap(one -> columns(one.review().findings()).get(column).stream())
+                  .toList()));
+    }
+    return scales;
+  }
+
+  private static Cell cell(List<Finding> same, IntervalPicture.@Nullable Scale scale) {
+    Finding first = same.get(0);
+    Verdict worst =
+        same.stream()
+            .map(Finding::verdict)
+            .max(Comparator.comparing(GateSheet::gravity))
+            .orElseThrow();
+    Criterion withHope =
+        same.stream()
+            .map(Finding::criterion)
+            .filter(criterion -> criterion.discard().line() != null)
+            .findFirst()
+            .orElse(first.criterion());
+    IntervalPicture picture =
+        scale == null ? null : Pictures.of(first, Objects.requireNonNull(withHope), scale);
+    return new Cell(worst, first.found(), picture);
+  }
+
+  private static int gravity(Verdict verdict) {
+    return switch (verdict) {
+      case MEETS -> 0;
+      case NO_RECORD -> 1;
+      case NOT_SETTLED -> 2;
+      case FALLS_SHORT -> 3;
+    };
+  }
+}

@@ -1,0 +1,38 @@
+package trialwood.office;
+
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import trialwood.people.Person;
+import trialwood.web.Form;
+
+/** What is said of a person. The version is that of the person when the page was opened. */
+record PersonForm(
+    @Nullable UUID formKey,
+    @Nullable Integer version,
+    @Nullable String initials,
+    @Nullable String name,
+    @Nullable String duty,
+    @Nullable Boolean active)
+    implements Form {
+
+  PersonForm {
+    version = version == null ? -1 : version;
+    initials = initials == null ? "" : initials;
+    active = active != null && active;
+    name = name == null ? "" : name;
+  }
+
+  static PersonForm blank() {
+    return new PersonForm(UUID.randomUUID(), 0, "", "", "", true);
+  }
+
+  static PersonForm of(Person person) {
+    return new PersonForm(
+        UUID.randomUUID(),
+        person.version(),
+        person.initials(),
+        person.name(),
+        person.duty(),
+        person.isActive());
+  }
+}

@@ -1,0 +1,21 @@
+package trialwood.propagation;
+
+import java.time.LocalDate;
+import java.util.UUID;
+
+/** One interim look, as evidence of when cuttings rooted. */
+record LookSample(
+    String run,
+    LocalDate runFrom,
+    UUID accessionId,
+    String tray,
+    LocalDate onDate,
+    LocalDate stuckOn,
+    int lifted,
+    int rooted) {
+
+  /** Days after sticking. */
+  int day() {
+    return Math.toIntExact(onDate.toEpochDay() - stuckOn.toEpochDay());
+  }
+}

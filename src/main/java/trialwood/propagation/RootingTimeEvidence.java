@@ -1,0 +1,115 @@
+package trialwood.propagation;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import trialwood.analysis.RootingLook;
+import trialwood.analysis.RootingTime;
+import trialwood.evidence.Ask;
+import trialwood.evidence.Evidence;
+import trialwood.evidence.EvidenceBuilder;
+import trialwood.evidence.EvidenceSource;
+import trialwood.evidence.Metric;
+
+/** When half of the lifted cuttings had rooted: a bracket between two looks, never a day. */
+@Component
+class RootingTimeEvidence implements EvidenceSource {
+
+  private static final Metric DAYS =
+      new Metric(
+          "propagation.days-to-root",
+          "Days to root",
+          "d",
+          "The look by which half of the lifted cuttings had rooted; the truth lies after the look"
+              + " before it.");
+
+  private final JdbcClient jdbc;
+
+  RootingTimeEvidence(JdbcClient jdbc) {
+    this.jdbc = jdbc;
+  }
+
+  @Override
+  public Set<Metric> metrics() {
+    return Set.of(DAYS);
+  }
+
+  @Override
+  public Map<UUID, Evidence> evidence(Ask ask, Set<UUID> accessions, LocalDate asOf) {
+    Map<UUID, Evidence> found = new HashMap<>();
+    samples(accessions, asOf).stream()
+        .collect(Collectors.groupingBy(LookSample::accessionId))
+        .forEach((accession, looks) -> found.put(accession, ofLastRun(looks)));
+    return found;
+  }
+
+  /** Looks at trays that count, read through the tie of the day. */
+  List<LookSample> samples(Set<UUID> accessions, LocalDate asOf) {
+    if (accessions.isEmpty()) {
+      return List.of();
+    }
+    return jdbc.sql(
+            """
+            with ruled as (
+              select tray_id, counts,
+                     row_number() over (partition by tray_id order by on_date desc, recorded_at desc, id desc) as latest
+              from tray_ruling
+              where on_date <= :asOf
+            )
+            select r.code as run, r.from_date as run_from, h.accession_id, u.label as tray, l.on_date,
+                   t.stuck_on, l.lifted, l.rooted
+            from tray_look l
+            join tray t on t.unit_id = l.tray_id
+            join unit u on u.id = t.unit_id
+            join batch b on b.id = t.batch_id
+            join sticking_run r on r.id = b.run_id
+            join holding h on h.unit_id = t.unit_id and h.from_date <= l.on_date and l.on_date < h.until_date
+            left join ruled v on v.tray_id = t.unit_id and v.latest = 1
+            where h.accession_id in (:accessions) and l.on_date <= :asOf and l.lifted > 0
+              and coalesce(v.counts, true)
+              and not exists (select 1 from tray_look s where s.supersedes_id = l.id)
+            order by r.from_date desc, l.on_date, u.label
+            """)
+        .param("accessions", accessions)
+        .param("asOf", asOf)
+        .query(LookSample.class)
+        .list();
+  }
+
+  private static Evidence ofLastRun(List<LookSample> looks) {
+    LookSample last = looks.stream().max(Comparator.comparing(LookSample::runFrom)).orElseThrow();
+    List<LookSample> run = looks.stream().filter(look -> look.run().equals(last.run())).toList();
+    RootingTime time =
+        RootingTime.ofHalf(
+            run.stream()
+                .map(look -> new RootingLook(look.day(), look.lifted(), look.rooted()))
+                .toList());
+    if (time instanceof RootingTime.NotReached not) {
+      return Evidence.noRecord(
+          "Half had not rooted by the last look, on day %d.".formatted(not.lastDay()));
+    }
+    if (!(time instanceof RootingTime.Reached reached)) {
+      return Evidence.noRecord("Nobody has looked.");
+    }
+    EvidenceBuilder told =
+        Evidence.of(
+                reached.by(),
+                DAYS.unit(),
+                run.get(run.size() - 1).onDate(),
+                "Looks of all trays pooled by day; half rooted between two looks.")
+            .from(
+                run.stream().mapToInt(LookSample::lifted).sum(),
+                (int) run.stream().map(LookSample::tray).distinct().count(),
+                "after day %d, by day %d, run %s"
+                    .formatted(reached.after(), reached.by(), last.run()))
+            .citing("run " + last.run(), "/bench/runs/" + last.run());
+    return told.build();
+  }
+}

@@ -1,0 +1,76 @@
+package trialwood.propagation.web;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Set;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import trialwood.lineage.Accessions;
+import trialwood.propagation.BenchLists;
+import trialwood.propagation.RunTable;
+import trialwood.propagation.StickingRun;
+import trialwood.propagation.StickingRuns;
+import trialwood.propagation.TrayLine;
+import trialwood.propagation.TrayWork;
+import trialwood.web.ForStaff;
+import trialwood.web.NotFound;
+import trialwood.web.Place;
+
+/** The bench: what is due, the runs, and one run with its candidates beside the check. */
+@Controller
+class BenchPages {
+
+  private final BenchLists bench;
+  private final StickingRuns runs;
+  private final RunTable table;
+  private final TrayWork work;
+  private final Accessions accessions;
+  private final Clock clock;
+
+  BenchPages(
+      BenchLists bench,
+      StickingRuns runs,
+      RunTable table,
+      TrayWork work,
+      Accessions accessions,
+      Clock clock) {
+    this.bench = bench;
+    this.runs = runs;
+    this.table = table;
+    this.work = work;
+    this.accessions = accessions;
+    this.clock = clock;
+  }
+
+  @GetMapping("/bench")
+  @ForStaff
+  @Place(key = "bench", label = "Bench", order = 30)
+  String bench(Model model) {
+    LocalDate today = LocalDate.now(clock);
+    model.addAttribute("due", work.due(today));
+    model.addAttribute("today", today);
+    model.addAttribute("runs", bench.runs());
+    return "bench/bench";
+  }
+
+  @GetMapping("/bench/runs/{code}")
+  @ForStaff
+  String run(@PathVariable String code, Model model) {
+    StickingRun run = runs.findByCode(code).orElseThrow(NotFound.of("run " + code));
+    LocalDate today = LocalDate.now(clock);
+    var trays = bench.traysOf(code);
+    Set<UUID> ids = trays.stream().map(TrayLine::accessionId).collect(Collectors.toSet());
+    model.addAttribute("run", run);
+    model.addAttribute("check", accessions.findById(run.checkAccessionId()).orElseThrow());
+    model.addAttribute("trays", trays);
+    model.addAttribute("rows", table.of(run, ids, today));
+    model.addAttribute(
+        "line",
+        bench.runs().stream().filter(it -> it.code().equals(code)).findFirst().orElseThrow());
+    return "bench/run";
+  }
+}

@@ -1,0 +1,68 @@
+package trialwood.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.flywaydb.core.Flyway;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/** What goes out comes back: the demo, its export, and the export of the export. */
+@ExchangeTest
+class RoundTripTest {
+
+  @Autowired private Flyway flyway;
+  @Autowired private Sheets sheets;
+  @Autowired private Import imports;
+  @Autowired private Export export;
+
+  @BeforeEach
+  void an_empty_record() {
+    flyway.clean();
+    flyway.migrate();
+  }
+
+  @Test
+  void every_sheet_comes_back_from_its_own_export() throws IOException {
+    for (Sheet sheet : sheets.all()) {
+      take(sheet, DemoFiles.of(sheet));
+    }
+    Map<Sheet, byte[]> first = exportAll();
+
+    an_empty_record();
+    first.forEach(this::take);
+    Map<Sheet, byte[]> second = exportAll();
+
+    for (Sheet sheet : sheets.all()) {
+      assertThat(text(second.get(sheet))).as(sheet.name()).isEqualTo(text(first.get(sheet)));
+      assertThat(text(first.get(sheet)).lines())
+          .as(sheet.name())
+          .hasSameSizeAs(DemoFiles.text(sheet).lines().toList());
+    }
+  }
+
+  private void take(Sheet sheet, byte[] file) {
+    ImportResult result = imports.take(sheet, sheet.fileName(), file);
+    assertThat(result.problems()).as(sheet.name()).isEmpty();
+    assertThat(result.kept()).as(sheet.name()).isTrue();
+  }
+
+  private Map<Sheet, byte[]> exportAll() throws IOException {
+    Map<Sheet, byte[]> files = new LinkedHashMap<>();
+    for (Sheet sheet : sheets.all()) {
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      export.write(sheet, out);
+      files.put(sheet, out.toByteArray());
+    }
+    return files;
+  }
+
+  private static String text(byte[] file) {
+    return new String(file, StandardCharsets.UTF_8);
+  }
+}
