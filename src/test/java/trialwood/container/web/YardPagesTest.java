@@ -18,8 +18,11 @@ import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.mockito.Mockito;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.context.bean.override.mockito.MockitoSpyBean;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
@@ -54,6 +57,7 @@ class YardPagesTest {
   @Autowired Units units;
   @Autowired PlantPlaces places;
   @Autowired Observations observations;
+  @MockitoSpyBean JdbcClient jdbc;
 
   private UUID lot;
   private List<UUID> plants;
@@ -101,6 +105,25 @@ class YardPagesTest {
         .andExpect(content().string(not(containsString("22-C18-03-G1"))));
     shows(open("/containers?season=1999"), "No lot is like that.");
     shows(open("/containers?season=x&class=none&sort=drop&page=-1"), "No lot is like that.");
+  }
+
+  private int statements(String address) throws Exception {
+    Mockito.clearInvocations(jdbc);
+    shows(open(address));
+    return Mockito.mockingDetails(jdbc).getInvocations().size();
+  }
+
+  @Test
+  void a_page_costs_as_many_statements_for_many_lots_and_plants_as_for_few() throws Exception {
+    int list = statements("/containers");
+    int book = statements("/containers/22-C18-03-G1");
+    for (int n = 10; n < 20; n++) {
+      nursery.lot("22-D18-%d-G1".formatted(n), "D18-" + n, 20);
+    }
+    send("/containers/22-C18-03-G1/plants", Map.of("number", "17", "from", "20 Jul 2022"));
+
+    assertThat(statements("/containers")).isEqualTo(list).isPositive();
+    assertThat(statements("/containers/22-C18-03-G1")).isEqualTo(book).isPositive();
   }
 
   @Test
