@@ -39,9 +39,8 @@ class LotEvidence {
           and (c.saleable is not null or not :graded)
           and not exists (select 1 from lot_count later where later.supersedes_id = c.id)
           and case when exists (select 1 from lot_source s
-                                join lot smaller on smaller.unit_id = s.source_id
-                                where s.lot_id = l.unit_id)
-                   then true else false end = :shifted
+                       join lot smaller on smaller.unit_id = s.source_id
+                       where s.lot_id = l.unit_id) then 1 else 0 end = :shifted
       )
       select c.accession_id, u.label, c.potted, c.on_date, c.alive, c.saleable,
              (select coalesce(sum(x.number), 0) from loss x
@@ -99,7 +98,7 @@ class LotEvidence {
     return jdbc.sql(SQL)
         .param("accessions", accessions)
         .param("asOf", asOf)
-        .param("shifted", shifted)
+        .param("shifted", shifted ? 1 : 0)
         .param("graded", graded)
         .query(Counted.class)
         .list();

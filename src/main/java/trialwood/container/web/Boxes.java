@@ -6,6 +6,7 @@ import java.util.OptionalInt;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.validation.BindingResult;
+import trialwood.record.Refused;
 import trialwood.web.Typed;
 
 /**
@@ -13,6 +14,13 @@ import trialwood.web.Typed;
  * handed on: a form with something wrong is not stored.
  */
 record Boxes(BindingResult said, LocalDate today) {
+
+  /**
+   * For a form whose hidden or chosen parts were tampered with: nothing of it can be shown again.
+   */
+  static Refused unreadable() {
+    return new Refused("form", "This form could not be read. Open it afresh.");
+  }
 
   LocalDate date(String box, @Nullable String typed) {
     return Typed.date(text(typed), today)

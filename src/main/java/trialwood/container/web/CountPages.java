@@ -85,7 +85,7 @@ class CountPages {
       Model model) {
     Head lot = lot(label);
     if (form == null) {
-      return page("container/count", lot, model);
+      throw Boxes.unreadable();
     }
     Boxes boxes = new Boxes(said, choices.today());
     NewCount count =
@@ -133,7 +133,7 @@ class CountPages {
       Model model) {
     Head lot = lot(label);
     if (form == null) {
-      return page("container/out", lot, model);
+      throw Boxes.unreadable();
     }
     Boxes boxes = new Boxes(said, choices.today());
     if (form.way() == null || form.way() == Way.SHIFTED) {

@@ -85,7 +85,7 @@ class MeasurePages {
       Model model) {
     Head lot = lot(label);
     if (form == null) {
-      return page(lot, List.of(), model);
+      throw Boxes.unreadable();
     }
     List<Trait> columns = columns(lot, form.traits());
     LocalDate on = new Boxes(said, choices.today()).date("on", form.on());

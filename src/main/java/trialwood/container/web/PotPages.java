@@ -78,7 +78,7 @@ class PotPages {
       RedirectAttributes next,
       Model model) {
     if (form == null) {
-      return page(model);
+      throw Boxes.unreadable();
     }
     NewLot lot = read(form, new Boxes(said, choices.today()));
     if (!forms.store(form, said, () -> potting.pot(lot))) {

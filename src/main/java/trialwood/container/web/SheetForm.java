@@ -34,10 +34,15 @@ record SheetForm(
    * @param checked somebody looked at the plant again
    * @param found what they found
    */
-  record Line(@Nullable UUID plant, List<String> cells, boolean checked, @Nullable String found) {
+  record Line(
+      @Nullable UUID plant, List<String> cells, @Nullable Boolean checked, @Nullable String found) {
 
     Line {
       cells = Objects.requireNonNullElse(cells, List.of());
+    }
+
+    boolean isChecked() {
+      return Boolean.TRUE.equals(checked);
     }
 
     static Line empty(UUID plant, int columns) {

@@ -62,14 +62,14 @@ record SheetReading(List<PlantValues> good, Map<UUID, List<Problem>> wrong) {
       }
     }
     String found = Boxes.words(line.found());
-    if (line.checked() && found == null && !readings.isEmpty()) {
+    if (line.isChecked() && found == null && !readings.isEmpty()) {
       problems.add(
           new Problem(columns.get(0).code(), "Say in a word or two what you found on this plant."));
     }
     if (!problems.isEmpty()) {
       wrong.put(plant, problems);
     } else if (!readings.isEmpty()) {
-      good.add(new PlantValues(plant, readings, line.checked() ? found : null));
+      good.add(new PlantValues(plant, readings, line.isChecked() ? found : null));
     }
   }
 

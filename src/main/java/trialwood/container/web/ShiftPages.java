@@ -87,7 +87,7 @@ class ShiftPages {
       Model model) {
     Head lot = lot(label);
     if (form == null) {
-      return page("container/shift", lot, model);
+      throw Boxes.unreadable();
     }
     Boxes boxes = new Boxes(said, choices.today());
     Pots pots =
@@ -129,7 +129,7 @@ class ShiftPages {
       Model model) {
     Head lot = lot(label);
     if (form == null) {
-      return page("container/number", lot, model);
+      throw Boxes.unreadable();
     }
     Boxes boxes = new Boxes(said, choices.today());
     var from = boxes.date("from", form.from());

@@ -18,8 +18,11 @@ import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.mockito.Mockito;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.test.context.bean.override.mockito.MockitoSpyBean;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
@@ -54,6 +57,7 @@ class YardPagesTest {
   @Autowired Units units;
   @Autowired PlantPlaces places;
   @Autowired Observations observations;
+  @MockitoSpyBean JdbcClient jdbc;
 
   private UUID lot;
   private List<UUID> plants;
@@ -65,8 +69,8 @@ class YardPagesTest {
     nursery.measured(plants, nursery.height(), LocalDate.of(2022, 9, 1), 61, 58, 66);
   }
 
-  private ResultActions open(String address) throws Exception {
-    return web.perform(get(address).with(Someone.as(Role.BENCH)));
+  private ResultActions open(String address, Object... values) throws Exception {
+    return web.perform(get(address, values).with(Someone.as(Role.BENCH)));
   }
 
   private ResultActions send(String address, Map<String, String> typed) throws Exception {
@@ -95,12 +99,31 @@ class YardPagesTest {
 
     shows(open("/containers"), "22-C18-03-G1", "22-C18-04-G1", "20 of 20");
     shows(
-            open("/containers?q=c18-04&class=%231&season=2022&sort=-alive"),
+            open("/containers?q=c18-04&class={class}&season=2022&sort=-alive", "#1"),
             "22-C18-04-G1",
             "1–1 of 1")
         .andExpect(content().string(not(containsString("22-C18-03-G1"))));
     shows(open("/containers?season=1999"), "No lot is like that.");
-    shows(open("/containers?season=x&class=%27&sort=drop&page=-1"), "No lot is like that.");
+    shows(open("/containers?season=x&class=none&sort=drop&page=-1"), "No lot is like that.");
+  }
+
+  private int statements(String address) throws Exception {
+    Mockito.clearInvocations(jdbc);
+    shows(open(address));
+    return Mockito.mockingDetails(jdbc).getInvocations().size();
+  }
+
+  @Test
+  void a_page_costs_as_many_statements_for_many_lots_and_plants_as_for_few() throws Exception {
+    int list = statements("/containers");
+    int book = statements("/containers/22-C18-03-G1");
+    for (int n = 10; n < 20; n++) {
+      nursery.lot("22-D18-%d-G1".formatted(n), "D18-" + n, 20);
+    }
+    send("/containers/22-C18-03-G1/plants", Map.of("number", "17", "from", "20 Jul 2022"));
+
+    assertThat(statements("/containers")).isEqualTo(list).isPositive();
+    assertThat(statements("/containers/22-C18-03-G1")).isEqualTo(book).isPositive();
   }
 
   @Test
@@ -134,8 +157,8 @@ class YardPagesTest {
         "22-CK-1-G1",
         "market check",
         "10 of 10 alive",
-        "61.7 cm",
-        "52.0 cm",
+        "61.7\u00a0cm",
+        "52.0\u00a0cm",
         "<svg class=\"interval\"");
   }
 
@@ -318,6 +341,14 @@ class YardPagesTest {
         .last()
         .extracting(Observation::note)
         .isEqualTo("broken by wind");
+  }
+
+  @Test
+  void a_form_that_was_tampered_with_is_a_bad_request() throws Exception {
+    send("/containers/22-C18-03-G1/count", Map.of("alive", "19", "by", "nobody"))
+        .andExpect(status().isBadRequest());
+    send("/containers/22-C18-03-G1/out", Map.of("number", "-3", "way", "SOLD"))
+        .andExpect(status().isBadRequest());
   }
 
   @Test
