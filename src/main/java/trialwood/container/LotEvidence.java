@@ -38,9 +38,10 @@ class LotEvidence {
         where h.accession_id in (:accessions) and c.on_date <= :asOf
           and (c.saleable is not null or not :graded)
           and not exists (select 1 from lot_count later where later.supersedes_id = c.id)
-          and (exists (select 1 from lot_source s
-                       join lot smaller on smaller.unit_id = s.source_id
-                       where s.lot_id = l.unit_id)) = :shifted
+          and case when exists (select 1 from lot_source s
+                                join lot smaller on smaller.unit_id = s.source_id
+                                where s.lot_id = l.unit_id)
+                   then true else false end = :shifted
       )
       select c.accession_id, u.label, c.potted, c.on_date, c.alive, c.saleable,
              (select coalesce(sum(x.number), 0) from loss x

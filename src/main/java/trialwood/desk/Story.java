@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
@@ -73,7 +72,7 @@ class Story {
         "gate",
         "%s at the gate of %s%s%s"
             .formatted(decision.choice().word(), decision.gate().word(), until, against),
-        "/gates/" + decision.gate().name().toLowerCase(Locale.ROOT) + "/" + code);
+        "/gates/" + decision.gate().key() + "/" + code);
   }
 
   /** The planted row: where the candidate stands, and what is on record of each stage. */

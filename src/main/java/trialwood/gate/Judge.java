@@ -39,13 +39,13 @@ record Judge(Criterion criterion, Evidence evidence, boolean outstanding) {
       return good("%s is on the good side of the line.".formatted(value));
     }
     BigDecimal end = criterion.discard().line();
-    String short1 = "%s does not reach the line.".formatted(value);
+    String shortOf = "%s does not reach the line.".formatted(value);
     if (end == null) {
       return answer(
-          Verdict.NOT_SETTLED, short1 + " By itself this criterion never speaks for a discard.");
+          Verdict.NOT_SETTLED, shortOf + " By itself this criterion never speaks for a discard.");
     }
     return poor(
-        short1 + " Hope ends at %s.".formatted(Words.line(end, evidence.unit())),
+        shortOf + " Hope ends at %s.".formatted(Words.line(end, evidence.unit())),
         occasion -> !criterion.direction().reaches(value(occasion), end.doubleValue()));
   }
 
@@ -62,7 +62,7 @@ record Judge(Criterion criterion, Evidence evidence, boolean outstanding) {
                 criterion.direction().word(),
                 Words.line(criterion.advance().line(), evidence.unit()),
                 Words.chance(chance),
-                Words.line(criterion.advance().chance(), ""));
+                Words.asked(criterion.advance().chance()));
     if (chance >= asked(criterion.advance())) {
       return good(sentence);
     }
@@ -70,12 +70,12 @@ record Judge(Criterion criterion, Evidence evidence, boolean outstanding) {
       return answer(Verdict.NOT_SETTLED, sentence);
     }
     String hope =
-        " It is %s %s with chance %s; hope ends at %s."
+        " It is %s %s with chance %s; a discard asks for %s or less."
             .formatted(
                 criterion.direction().word(),
                 Words.line(criterion.discard().line(), evidence.unit()),
                 Words.chance(chance(belief, criterion.discard())),
-                Words.line(criterion.discard().chance(), ""));
+                Words.asked(criterion.discard().chance()));
     return poor(
         sentence + hope,
         occasion ->
@@ -168,7 +168,7 @@ record Judge(Criterion criterion, Evidence evidence, boolean outstanding) {
           case ALLOWANCE ->
               "no more lost than %s allows".formatted(Words.line(criterion.allowedPercent(), "%"));
           case CHANCE ->
-              "%s with chance %s".formatted(reach(), Words.line(criterion.advance().chance(), ""));
+              "%s with chance %s".formatted(reach(), Words.asked(criterion.advance().chance()));
           default -> reach();
         };
     String least = criterion.least().asked(criterion.gate());

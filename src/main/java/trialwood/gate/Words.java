@@ -30,6 +30,12 @@ final class Words {
     return MEASURES.chance(probability);
   }
 
+  /** A chance that a policy asks for, as exact as it is: 0.90. */
+  static String asked(@Nullable BigDecimal chance) {
+    return MEASURES.number(
+        chance, chance == null ? 2 : Math.max(2, chance.stripTrailingZeros().scale()));
+  }
+
   static String date(@Nullable LocalDate date) {
     return MEASURES.date(date);
   }

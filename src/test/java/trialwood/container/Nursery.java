@@ -7,7 +7,6 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.IntStream;
-import org.springframework.stereotype.Component;
 import trialwood.crop.Better;
 import trialwood.crop.ContainerClass;
 import trialwood.crop.ContainerClasses;
@@ -32,7 +31,6 @@ import trialwood.unit.Identity;
 import trialwood.unit.Tie;
 
 /** A crop, two classes of pots, a few accessions: the ground that these tests stand on. */
-@Component
 public class Nursery {
 
   public static final LocalDate POTTED = LocalDate.of(2022, 7, 20);

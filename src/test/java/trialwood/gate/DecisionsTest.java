@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.hibernate.SessionFactory;
+import org.hibernate.stat.Statistics;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -87,15 +90,7 @@ class DecisionsTest {
     policy.add(Policy.rootedSure());
     policy.add(Policy.attested(Stage.PROPAGATION, "true-leaf", "Leaf like the ortet"));
     policies.save(policy);
-    candidate =
-        accessions
-            .save(
-                new Accession(
-                    crop, "A18-04", AccessionKind.CANDIDATE, Parentage.unknown(), "seedling"))
-            .id();
-    Candidate tagged = new Candidate(candidate);
-    tagged.advanceFrom(Stage.FIELD);
-    candidates.save(tagged);
+    candidate = tagged("A18-04");
   }
 
   @Test
@@ -208,6 +203,39 @@ class DecisionsTest {
                 .policy()
                 .number())
         .isEqualTo(2);
+  }
+
+  @Test
+  void a_review_of_many_costs_as_many_statements_as_a_review_of_one() {
+    Set<UUID> many = new HashSet<>(Set.of(candidate));
+    for (int i = 10; i < 40; i++) {
+      many.add(tagged("A18-" + i));
+    }
+
+    assertThat(statements(many)).isEqualTo(statements(Set.of(candidate))).isPositive();
+  }
+
+  private long statements(Set<UUID> reviewed) {
+    entities.flush();
+    entities.clear();
+    Statistics statistics =
+        entities.getEntityManagerFactory().unwrap(SessionFactory.class).getStatistics();
+    statistics.setStatisticsEnabled(true);
+    statistics.clear();
+    assertThat(reviews.of(Stage.PROPAGATION, reviewed, JULY)).hasSameSizeAs(reviewed);
+    return statistics.getPrepareStatementCount();
+  }
+
+  private UUID tagged(String code) {
+    UUID id =
+        accessions
+            .save(
+                new Accession(crop, code, AccessionKind.CANDIDATE, Parentage.unknown(), "seedling"))
+            .id();
+    Candidate tagged = new Candidate(id);
+    tagged.advanceFrom(Stage.FIELD);
+    candidates.save(tagged);
+    return id;
   }
 
   private Review review() {

@@ -45,7 +45,7 @@ class JudgeTest {
     assertThat(chance.found()).startsWith("75\u00a0%");
     assertThat(chance.because())
         .contains("at least 70\u00a0% with chance 0.")
-        .contains("0.9 is asked");
+        .contains("0.90 is asked");
   }
 
   @Test

@@ -20,7 +20,7 @@ record TagForm(
     @Nullable String seedParent,
     @Nullable String talkName,
     @Nullable String description,
-    @Nullable String outstanding,
+    @Nullable Boolean outstanding,
     @Nullable String by)
     implements Form {
 
@@ -53,6 +53,6 @@ record TagForm(
         parent.map(Accession::id).orElse(null),
         Entry.wordsIfAny(talkName),
         Entry.wordsIfAny(description),
-        outstanding != null);
+        Boolean.TRUE.equals(outstanding));
   }
 }

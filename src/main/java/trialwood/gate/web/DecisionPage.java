@@ -112,7 +112,7 @@ class DecisionPage {
     Accession accession = accessions.named(code).orElseThrow(NotFound.of("candidate"));
     Candidate candidate = candidates.findById(id(accession)).orElseThrow(NotFound.of("candidate"));
     page.addAttribute("gate", stage);
-    page.addAttribute("title", Gates.title(stage));
+    page.addAttribute("heading", Gates.title(stage));
     page.addAttribute("accession", accession);
     page.addAttribute("candidate", candidate);
     page.addAttribute("asOf", day);

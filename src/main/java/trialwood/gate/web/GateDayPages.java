@@ -74,7 +74,7 @@ class GateDayPages {
     List<Candidate> here =
         candidates.findByStageAndStandingIn(stage, List.of(Standing.ACTIVE, Standing.ON_HOLD));
     page.addAttribute("gate", stage);
-    page.addAttribute("title", Gates.title(stage));
+    page.addAttribute("heading", Gates.title(stage));
     page.addAttribute("asOf", day);
     page.addAttribute("number", here.size());
     page.addAttribute("sheets", sheets(stage, here, day));

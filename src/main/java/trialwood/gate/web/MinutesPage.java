@@ -38,7 +38,7 @@ class MinutesPage {
     LocalDate first = day(from, today).orElse(today.withDayOfYear(1));
     LocalDate last = day(until, today).orElse(today);
     page.addAttribute("gate", stage);
-    page.addAttribute("title", Gates.title(stage));
+    page.addAttribute("heading", Gates.title(stage));
     page.addAttribute("from", first);
     page.addAttribute("until", last);
     page.addAttribute("entries", minutes.of(stage, first, last));

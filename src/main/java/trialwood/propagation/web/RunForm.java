@@ -30,7 +30,7 @@ record RunForm(
     @Nullable String hormone,
     @Nullable String form,
     @Nullable String ppm,
-    @Nullable String strong,
+    @Nullable Boolean strong,
     @Nullable String dipS,
     @Nullable String medium,
     @Nullable String note)
@@ -125,7 +125,7 @@ record RunForm(
       return null;
     }
     Integer strength = entry.countIfAny("ppm", ppm);
-    if (strength != null && strength > USUAL_PPM && strong == null) {
+    if (strength != null && strength > USUAL_PPM && !Boolean.TRUE.equals(strong)) {
       entry.wrong(
           "ppm",
           "%,d ppm is %s %%, above the usual 10,000. If it is right, tick “I checked the strength”."

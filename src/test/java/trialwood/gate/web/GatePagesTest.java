@@ -140,6 +140,21 @@ class GatePagesTest {
   }
 
   @Test
+  void what_no_form_could_send_is_answered_with_the_form() throws Exception {
+    MockHttpServletResponse answer =
+        answer(
+            post("/gates/propagation/" + code)
+                .param("formKey", UUID.randomUUID().toString())
+                .param("choice", "PERHAPS")
+                .param("by", "nobody"));
+
+    assertThat(answer.getStatus()).isEqualTo(200);
+    assertThat(answer.getContentAsString())
+        .contains("2 things to put right")
+        .doesNotContain("java.lang");
+  }
+
+  @Test
   void a_decision_sent_twice_is_stored_once_and_stands_in_the_minutes() throws Exception {
     UUID key = UUID.randomUUID();
     for (int sent = 0; sent < 2; sent++) {

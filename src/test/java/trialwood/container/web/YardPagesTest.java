@@ -1,0 +1,330 @@
+package trialwood.container.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
+import static org.springframework.security.test.web.servlet.request.SecurityMockMvcRequestPostProcessors.csrf;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.annotation.Import;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.ResultActions;
+import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.springframework.transaction.annotation.Transactional;
+import trialwood.container.LotCounts;
+import trialwood.container.LotRecords;
+import trialwood.container.Lots;
+import trialwood.container.NewCount;
+import trialwood.container.NewLoss;
+import trialwood.container.Nursery;
+import trialwood.container.PlantPlaces;
+import trialwood.lineage.CheckRole;
+import trialwood.observation.Observation;
+import trialwood.observation.Observations;
+import trialwood.people.Role;
+import trialwood.testing.ApplicationTest;
+import trialwood.testing.Someone;
+import trialwood.unit.Units;
+
+@ApplicationTest
+@Import(Nursery.class)
+@Transactional
+class YardPagesTest {
+
+  private static final LocalDate AUTUMN = Nursery.AUTUMN;
+
+  @Autowired MockMvc web;
+  @Autowired Nursery nursery;
+  @Autowired LotRecords records;
+  @Autowired Lots lots;
+  @Autowired LotCounts counts;
+  @Autowired Units units;
+  @Autowired PlantPlaces places;
+  @Autowired Observations observations;
+
+  private UUID lot;
+  private List<UUID> plants;
+
+  @BeforeEach
+  void twenty_pots_of_which_three_are_numbered() {
+    lot = nursery.lot("22-C18-03-G1", "C18-03", 20);
+    plants = nursery.numbered(lot, "22-C18-03-G1", 3);
+    nursery.measured(plants, nursery.height(), LocalDate.of(2022, 9, 1), 61, 58, 66);
+  }
+
+  private ResultActions open(String address) throws Exception {
+    return web.perform(get(address).with(Someone.as(Role.BENCH)));
+  }
+
+  private ResultActions send(String address, Map<String, String> typed) throws Exception {
+    MockHttpServletRequestBuilder form = post(address).with(Someone.as(Role.BENCH)).with(csrf());
+    form.param("formKey", typed.getOrDefault("formKey", UUID.randomUUID().toString()));
+    typed.forEach(
+        (box, text) -> {
+          if (!box.equals("formKey")) {
+            form.param(box, text);
+          }
+        });
+    return web.perform(form);
+  }
+
+  private static ResultActions shows(ResultActions page, String... words) throws Exception {
+    page.andExpect(status().isOk());
+    for (String word : words) {
+      page.andExpect(content().string(containsString(word)));
+    }
+    return page;
+  }
+
+  @Test
+  void the_list_finds_lots_by_text_class_and_season() throws Exception {
+    nursery.lot("22-C18-04-G1", "C18-04", 12);
+
+    shows(open("/containers"), "22-C18-03-G1", "22-C18-04-G1", "20 of 20");
+    shows(
+            open("/containers?q=c18-04&class=%231&season=2022&sort=-alive"),
+            "22-C18-04-G1",
+            "1–1 of 1")
+        .andExpect(content().string(not(containsString("22-C18-03-G1"))));
+    shows(open("/containers?season=1999"), "No lot is like that.");
+    shows(open("/containers?season=x&class=%27&sort=drop&page=-1"), "No lot is like that.");
+  }
+
+  @Test
+  void the_file_holds_the_rows_that_were_shown() throws Exception {
+    nursery.lot("22-C18-04-G1", "C18-04", 12);
+
+    open("/containers.csv?q=C18-04")
+        .andExpect(status().isOk())
+        .andExpect(
+            content()
+                .string(
+                    "lot,accession,class,litres,potted_on,potted,alive,counted_on,found,saleable,yard\r\n"
+                        + "22-C18-04-G1,C18-04,#1,2.800,2022-07-20,12,12,,,,bed 1\r\n"));
+  }
+
+  @Test
+  void a_lots_page_shows_a_ledger_that_closes_and_the_check_beside_it() throws Exception {
+    nursery.check("CK-1", CheckRole.MARKET);
+    UUID check = nursery.lot("22-CK-1-G1", "CK-1", 10);
+    List<UUID> checks = nursery.numbered(check, "22-CK-1-G1", 3);
+    nursery.measured(checks, nursery.height(), LocalDate.of(2022, 9, 1), 50, 52, 54);
+    records.count(check, new NewCount(AUTUMN, 10, 9, null, null));
+    records.lose(lot, new NewLoss(LocalDate.of(2022, 9, 21), 1, "wilted, roots brown", null));
+    records.count(lot, new NewCount(AUTUMN, 19, 16, null, null));
+
+    shows(
+        open("/containers/22-c18-3-g1"),
+        "19 of 20",
+        "wilted, roots brown",
+        "16 saleable",
+        "22-CK-1-G1",
+        "market check",
+        "10 of 10 alive",
+        "61.7 cm",
+        "52.0 cm",
+        "<svg class=\"interval\"");
+  }
+
+  @Test
+  void records_that_contradict_each_other_stand_on_top_of_the_page() throws Exception {
+    records.count(lot, new NewCount(AUTUMN, 17, null, null, null));
+
+    shows(open("/containers/22-C18-03-G1"), "contradict", "the records leave 20 of 20 potted");
+  }
+
+  @Test
+  void a_lot_that_is_not_there_is_not_found() throws Exception {
+    open("/containers/99-NONE-G1").andExpect(status().isNotFound());
+    open("/containers/99-NONE-G1/count").andExpect(status().isNotFound());
+  }
+
+  @Test
+  void every_form_opens() throws Exception {
+    for (String page : List.of("count", "out", "shift", "plants", "measure")) {
+      shows(open("/containers/22-C18-03-G1/" + page), "name=\"formKey\"");
+    }
+    shows(open("/containers/pot"), "name=\"formKey\"");
+  }
+
+  @Test
+  void a_lot_is_potted_out_of_trays() throws Exception {
+    Map<String, String> typed =
+        Map.of(
+            "lot", "22-C18-04-G1",
+            "accession", "c18-4",
+            "containerClass", nursery.smallPots().toString(),
+            "litres", "2,8",
+            "on", "20 Jul 2022",
+            "number", "20",
+            "sources[0].label", "22-C18-03-G1",
+            "sources[0].number", "x");
+    nursery.accession("C18-04");
+
+    shows(send("/containers/pot", typed), "How many came from it?", "value=\"2,8\"", "c18-4");
+    assertThat(units.labelled("22-C18-04-G1")).isEmpty();
+
+    Map<String, String> bought = new HashMap<>(typed);
+    bought.keySet().removeIf(box -> box.startsWith("sources"));
+    send("/containers/pot", bought).andExpect(redirectedUrl("/containers/22-C18-04-G1"));
+    assertThat(units.labelled("22-C18-04-G1")).isPresent();
+  }
+
+  @Test
+  void a_code_nobody_knows_is_said_beside_its_box() throws Exception {
+    shows(
+        send("/containers/pot", Map.of("lot", "L9", "accession", "Z99", "number", "twenty")),
+        "No accession has this code.",
+        "Choose the class of pots.",
+        "Write how many were potted",
+        "value=\"twenty\"");
+  }
+
+  @Test
+  void an_impossible_count_is_refused_and_what_was_typed_stays() throws Exception {
+    shows(
+        send(
+            "/containers/22-C18-03-G1/count",
+            Map.of("alive", "17", "saleable", "18", "on", "12 Oct 2022", "note", "wet")),
+        "18 saleable, 17 alive.",
+        "value=\"18\"",
+        "wet");
+    assertThat(counts.findByLotIdOrderByOnDate(lot)).isEmpty();
+  }
+
+  @Test
+  void a_count_sent_twice_is_stored_once() throws Exception {
+    Map<String, String> typed =
+        Map.of(
+            "formKey", UUID.randomUUID().toString(),
+            "alive", "19",
+            "number", "1",
+            "reason", "roots brown",
+            "on", "12 Oct 2022");
+
+    for (int sending = 0; sending < 2; sending++) {
+      send("/containers/22-C18-03-G1/count", typed)
+          .andExpect(redirectedUrl("/containers/22-C18-03-G1"));
+    }
+
+    assertThat(counts.findByLotIdOrderByOnDate(lot)).hasSize(1);
+    assertThat(lots.ledger(lot, AUTUMN).lost()).isEqualTo(1);
+  }
+
+  @Test
+  void plants_that_went_to_somebody_say_to_whom() throws Exception {
+    Map<String, String> typed = Map.of("way", "TRANSFERRED", "number", "3", "on", "12 Oct 2022");
+
+    shows(send("/containers/22-C18-03-G1/out", typed), "Say who has the plants now");
+    assertThat(lots.ledger(lot, AUTUMN).transferred()).isZero();
+  }
+
+  @Test
+  void a_shift_takes_numbered_plants_along() throws Exception {
+    Map<String, String> typed =
+        Map.of(
+            "lot", "23-C18-03-G3",
+            "containerClass", nursery.largePots().toString(),
+            "on", "28 Mar 2023",
+            "number", "12",
+            "plants", plants.get(1).toString());
+
+    send("/containers/22-C18-03-G1/shift", typed)
+        .andExpect(redirectedUrl("/containers/23-C18-03-G3"));
+
+    UUID larger = units.labelled("23-C18-03-G3").orElseThrow().id();
+    assertThat(places.standing(larger, LocalDate.of(2023, 3, 28))).containsExactly(plants.get(1));
+    shows(open("/containers/23-C18-03-G3"), "12 from", "22-C18-03-G1-02");
+  }
+
+  @Test
+  void more_to_shift_than_there_are_is_said_beside_the_box() throws Exception {
+    Map<String, String> typed =
+        Map.of(
+            "lot", "23-C18-03-G3",
+            "containerClass", nursery.largePots().toString(),
+            "on", "28 Mar 2023",
+            "number", "21");
+
+    shows(send("/containers/22-C18-03-G1/shift", typed), "21 to shift, 20 in the lot.");
+    assertThat(units.labelled("23-C18-03-G3")).isEmpty();
+  }
+
+  @Test
+  void further_plants_are_numbered_on() throws Exception {
+    send("/containers/22-C18-03-G1/plants", Map.of("number", "2", "from", "12 Oct 2022"))
+        .andExpect(redirectedUrl("/containers/22-C18-03-G1"));
+
+    assertThat(units.labelled("22-C18-03-G1-05")).isPresent();
+  }
+
+  private Map<String, String> sheet(String... cells) {
+    Map<String, String> typed = new LinkedHashMap<>();
+    typed.put("on", "12 Oct 2022");
+    typed.put("traits", "HEIGHT");
+    for (int row = 0; row < cells.length; row++) {
+      typed.put("lines[%d].plant".formatted(row), plants.get(row).toString());
+      typed.put("lines[%d].cells[0]".formatted(row), cells[row]);
+    }
+    return typed;
+  }
+
+  @Test
+  void a_measuring_sheet_stores_its_good_lines_and_brings_back_the_others() throws Exception {
+    shows(
+            send("/containers/22-C18-03-G1/measure", sheet("62,5", "sixty", "dead")),
+            "2 plants stored.",
+            "“sixty” is no number",
+            "value=\"sixty\"")
+        .andExpect(content().string(not(containsString("value=\"62,5\""))));
+
+    assertThat(observations.findByUnitIdOrderByOnDate(plants.get(0)))
+        .last()
+        .satisfies(seen -> assertThat(seen.reading().number()).isEqualByComparingTo("62.5"));
+    assertThat(observations.findByUnitIdOrderByOnDate(plants.get(1))).hasSize(1);
+    assertThat(observations.findByUnitIdOrderByOnDate(plants.get(2))).hasSize(2);
+  }
+
+  @Test
+  void inches_are_asked_about_and_stored_once_somebody_looked_again() throws Exception {
+    shows(
+        send("/containers/22-C18-03-G1/measure", sheet("24")),
+        "24 in = 61 cm?",
+        "I checked",
+        "value=\"24\"");
+    assertThat(observations.findByUnitIdOrderByOnDate(plants.get(0))).hasSize(1);
+
+    Map<String, String> again = sheet("24");
+    again.put("lines[0].checked", "true");
+    shows(send("/containers/22-C18-03-G1/measure", again), "what you found on this plant");
+
+    again.put("lines[0].found", "broken by wind");
+    send("/containers/22-C18-03-G1/measure", again)
+        .andExpect(redirectedUrl("/containers/22-C18-03-G1"));
+    assertThat(observations.findByUnitIdOrderByOnDate(plants.get(0)))
+        .last()
+        .extracting(Observation::note)
+        .isEqualTo("broken by wind");
+  }
+
+  @Test
+  void a_cooperator_sees_no_lots_and_a_reader_writes_none() throws Exception {
+    web.perform(get("/containers").with(Someone.as(Role.COOPERATOR)))
+        .andExpect(status().isForbidden());
+    web.perform(get("/containers/pot").with(Someone.as(Role.READER)))
+        .andExpect(status().isForbidden());
+  }
+}
