@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import org.springframework.boot.test.context.TestConfiguration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Import;
 import org.springframework.context.annotation.Scope;
@@ -52,9 +53,25 @@ public class TrialGround {
     SeasonMeans.class,
     TrialEvidence.class,
     TrialLifeLine.class,
-    TrialGround.class
+    TrialGround.class,
+    TrialGround.Slice.class
   })
   @interface OnTrialGround {}
+
+  /** What the slice lacks of the application, and the count of its statements. */
+  @TestConfiguration(proxyBeanMethods = false)
+  static class Slice {
+
+    @Bean
+    static Statements statements() {
+      return new Statements();
+    }
+
+    @Bean
+    Measures measures() {
+      return new Measures(ZoneOffset.UTC);
+    }
+  }
 
   private final Crops crops;
   private final Traits traits;
@@ -80,16 +97,6 @@ public class TrialGround {
     this.units = units;
     this.planting = planting;
     this.records = records;
-  }
-
-  @Bean
-  static Measures measures() {
-    return new Measures(ZoneOffset.UTC);
-  }
-
-  @Bean
-  static Statements statements() {
-    return new Statements();
   }
 
   UUID crop() {
