@@ -11,7 +11,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 @Retention(RetentionPolicy.RUNTIME)
 @SpringBootTest(
     properties = {
-      "spring.datasource.url=jdbc:h2:mem:exchange;MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
+      "spring.datasource.url=jdbc:h2:mem:${random.uuid};MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
           + "DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1",
       "spring.flyway.clean-disabled=false"
     })
