@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -23,10 +22,6 @@ import trialwood.crop.Crops;
 class DemoNursery implements ApplicationRunner {
 
   private static final Logger log = LoggerFactory.getLogger(DemoNursery.class);
-
-  /** Files of the demo for which there is no sheet: the dossier has no pages yet. */
-  static final Set<String> UNREAD =
-      Set.of("09-filing-routes.csv", "70-disclosures.csv", "71-filings.csv");
 
   private final Import imports;
   private final Sheets sheets;
@@ -52,9 +47,7 @@ class DemoNursery implements ApplicationRunner {
     int rows = 0;
     for (Resource file : files()) {
       String name = Objects.requireNonNull(file.getFilename());
-      if (!UNREAD.contains(name)) {
-        rows += take(name, file.getContentAsByteArray());
-      }
+      rows += take(name, file.getContentAsByteArray());
     }
     log.info(
         "Demo nursery loaded: {} rows in {} ms", rows, (System.nanoTime() - start) / 1_000_000);

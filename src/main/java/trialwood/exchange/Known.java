@@ -20,7 +20,8 @@ public enum Known {
   PLANT("plant", "select label, id from unit where kind = 'PLANT'"),
   PLOT("plot", "select label, id from unit where kind = 'PLOT'"),
   UNIT("label", "select label, id from unit"),
-  TRIAL("trial", "select code, id from trial");
+  TRIAL("trial", "select code, id from trial"),
+  FILING_ROUTE("filing route", "select code, id from filing_route");
 
   private final String word;
   private final String query;
