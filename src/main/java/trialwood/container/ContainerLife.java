@@ -38,7 +38,7 @@ class ContainerLife implements LifeLineSource {
             case "shifted" -> "%d shifted to %s, lot %s".formatted(number, containerClass, label);
             default -> "%d potted in %s, lot %s".formatted(number, containerClass, label);
           };
-      return new LifeEvent(onDate, "container", sentence, "/containers/" + label);
+      return new LifeEvent(onDate, "container " + containerClass, sentence, "/containers/" + label);
     }
   }
 

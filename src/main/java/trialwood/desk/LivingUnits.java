@@ -26,7 +26,7 @@ class LivingUnits {
     }
   }
 
-  record Asked(String label, LocalDate onDate, String question) {}
+  record Asked(UUID id, String label, LocalDate onDate, String question) {}
 
   List<Kind> of(UUID accession, LocalDate today) {
     return jdbc.sql(
@@ -46,7 +46,7 @@ class LivingUnits {
   List<Asked> doubts(UUID accession) {
     return jdbc.sql(
             """
-            select u.label, d.on_date, d.question
+            select d.id, u.label, d.on_date, d.question
             from doubt d
             join unit u on u.id = d.unit_id
             join holding h on h.unit_id = d.unit_id and h.from_date <= d.on_date and d.on_date < h.until_date
@@ -62,7 +62,7 @@ class LivingUnits {
   List<Asked> doubts() {
     return jdbc.sql(
             """
-            select u.label, d.on_date, d.question
+            select d.id, u.label, d.on_date, d.question
             from doubt d join unit u on u.id = d.unit_id
             where d.answer is null order by d.on_date desc
             """)

@@ -104,7 +104,9 @@ public class BenchLists {
 
   /** The trays of a run in bench order. */
   public List<TrayLine> traysOf(String run) {
-    return jdbc.sql(LINES + " where r.code = :run order by t.block, t.place, u.label")
+    return jdbc.sql(
+            LINES
+                + " where r.code = :run order by length(t.block), t.block, length(t.place), t.place, u.label")
         .param("run", run)
         .query(TrayLine.class)
         .list();

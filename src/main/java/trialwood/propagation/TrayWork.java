@@ -77,7 +77,7 @@ public class TrayWork implements WorkSource {
             join accession a on a.id = h.accession_id
             where not exists (select 1 from final_count f where f.tray_id = t.unit_id)
               and not exists (select 1 from tray_ruling v where v.tray_id = t.unit_id and not v.counts)
-            order by r.from_date, t.block, t.place, u.label
+            order by r.from_date, length(t.block), t.block, length(t.place), t.place, u.label
             """)
         .query(OpenTray.class)
         .list();

@@ -67,9 +67,9 @@ class DemoRecordTest {
       37-weanings: tray last_mist on alive wilted shock by note
       40-lots: lot accession class litres on number yard by note
       41-lot-sources: lot source number
-      42-lot-counts: lot on alive saleable by note
-      43-lot-losses: lot on number reason by
-      44-lot-outgoings: lot on number way to_whom agreement purpose by
+      44-lot-counts: lot on alive saleable by note
+      42-lot-losses: lot on number reason by
+      43-lot-outgoings: lot on number way to_whom agreement purpose by
       45-plants: plant lot number from
       46-plant-moves: plant lot on by
       50-ties: unit accession from until reason evidence said_on by
@@ -139,9 +139,9 @@ class DemoRecordTest {
           37-weanings, tray, 32-trays, tray
           40-lots, class, 02-container-classes, class
           41-lot-sources, lot, 40-lots, lot
-          42-lot-counts, lot, 40-lots, lot
-          43-lot-losses, lot, 40-lots, lot
-          44-lot-outgoings, lot, 40-lots, lot
+          44-lot-counts, lot, 40-lots, lot
+          42-lot-losses, lot, 40-lots, lot
+          43-lot-outgoings, lot, 40-lots, lot
           45-plants, lot, 40-lots, lot
           46-plant-moves, plant, 45-plants, plant
           46-plant-moves, lot, 40-lots, lot
@@ -271,12 +271,12 @@ class DemoRecordTest {
 
   @Test
   void a_lot_counts_what_was_potted_less_what_was_lost_or_left() {
-    var losses = rowsOf("43-lot-losses");
-    var outgoings = rowsOf("44-lot-outgoings");
+    var losses = rowsOf("42-lot-losses");
+    var outgoings = rowsOf("43-lot-outgoings");
     Map<String, Integer> potted = new HashMap<>();
     rowsOf("40-lots").forEach(l -> potted.put(l.get("lot"), count(l, "number")));
 
-    for (var c : rowsOf("42-lot-counts")) {
+    for (var c : rowsOf("44-lot-counts")) {
       var lot = c.get("lot");
       var expected =
           potted.get(lot) - goneBy(losses, lot, c.get("on")) - goneBy(outgoings, lot, c.get("on"));

@@ -24,7 +24,7 @@ class LotCountSheet extends Sheet {
   private final LotRecords records;
 
   LotCountSheet(LotRecords records) {
-    super(42, "lot-counts", LOT, ON, ALIVE, SALEABLE, BY, NOTE);
+    super(44, "lot-counts", LOT, ON, ALIVE, SALEABLE, BY, NOTE);
     this.records = records;
   }
 

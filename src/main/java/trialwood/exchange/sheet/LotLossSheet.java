@@ -23,7 +23,7 @@ class LotLossSheet extends Sheet {
   private final LotRecords records;
 
   LotLossSheet(LotRecords records) {
-    super(43, "lot-losses", LOT, ON, NUMBER, REASON, BY);
+    super(42, "lot-losses", LOT, ON, NUMBER, REASON, BY);
     this.records = records;
   }
 

@@ -30,7 +30,7 @@ class LotOutgoingSheet extends Sheet {
   private final LotRecords records;
 
   LotOutgoingSheet(LotRecords records) {
-    super(44, "lot-outgoings", LOT, ON, NUMBER, WAY, TO_WHOM, AGREEMENT, PURPOSE, BY);
+    super(43, "lot-outgoings", LOT, ON, NUMBER, WAY, TO_WHOM, AGREEMENT, PURPOSE, BY);
     this.records = records;
   }
 
