@@ -42,8 +42,7 @@ class IdentityTest {
 
   @BeforeEach
   void aTrayOfTheWhiteOne() {
-    Crop shrub =
-        new Crop("SHRUB", "Frutex", "shrub", true, 18, 24, LookDays.of("7 14"), 85, null);
+    Crop shrub = new Crop("SHRUB", "Frutex", "shrub", true, 18, 24, LookDays.of("7 14"), 85, null);
     records.persist(shrub);
     white = accession(shrub, "C18-03");
     pink = accession(shrub, "C18-04");
@@ -91,8 +90,7 @@ class IdentityTest {
 
   private void say(UUID accession, LocalDate from, @Nullable LocalDate until) {
     identity.say(
-        List.of(
-            new Tie(tray, accession, from, until, "said", null, AUTUMN, recorder.by(null))));
+        List.of(new Tie(tray, accession, from, until, "said", null, AUTUMN, recorder.by(null))));
   }
 
   private @Nullable UUID holderOn(LocalDate day) {
