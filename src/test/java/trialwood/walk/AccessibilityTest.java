@@ -6,7 +6,6 @@ import java.util.function.IntFunction;
 import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
 import org.springframework.boot.test.web.server.LocalServerPort;
-import org.springframework.test.annotation.DirtiesContext;
 import org.springframework.test.context.ActiveProfiles;
 import trialwood.office.DemoAccounts;
 
@@ -16,7 +15,6 @@ import trialwood.office.DemoAccounts;
  */
 @Served
 @ActiveProfiles({"test", "demo"})
-@DirtiesContext
 class AccessibilityTest {
 
   private static final String[] PAGES = {

@@ -12,14 +12,12 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.web.server.LocalServerPort;
 import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.test.annotation.DirtiesContext;
 import org.springframework.test.context.ActiveProfiles;
 
 /** From the bench to the gate, in a nursery that the demo knows nothing of. */
 @Served
 @ActiveProfiles("test")
 @Import(SecondNursery.class)
-@DirtiesContext
 @TestMethodOrder(MethodOrderer.OrderAnnotation.class)
 class WholeWayTest {
 
