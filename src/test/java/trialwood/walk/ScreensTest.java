@@ -27,10 +27,10 @@ class ScreensTest {
               "candidates", "/candidates",
               "candidate", "/candidates/C18-03",
               "run", "/bench/runs/R22",
-              "gate-day", "/gates/propagation?asOf=2022-10-01",
-              "decision", "/gates/release/A18-04",
+              "gate-day", "/gates/trial",
+              "decision", "/gates/trial/A18-01",
               "trial", "/trials/T1/traits/BLOOM",
-              "lot", "/containers/22-A18-04-G1"));
+              "lot", "/containers/26-C18-03-L1"));
 
   private static final Map<String, String> BENCH =
       Map.of("final-count", "/bench/trays/22-A18-04-1/final-count");
@@ -56,7 +56,7 @@ class ScreensTest {
       browser.signIn(who, DemoAccounts.PASSWORD);
       for (Map.Entry<String, String> page : pages.entrySet()) {
         browser.open(page.getValue());
-        assertThat(browser.text()).as(page.getValue()).doesNotContain("no such page");
+        assertThat(browser.text()).as(page.getValue()).doesNotContain("no such record");
         Files.write(folder.resolve("%s-%s.png".formatted(page.getKey(), width)), browser.picture());
       }
     }
