@@ -1,0 +1,52 @@
+package trialwood.dossier;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** All that the records say of one candidate on one day, for the page and for the print. */
+public record Dossier(
+    LocalDate asOf,
+    Origin origin,
+    @Nullable FirstRooting firstRooting,
+    List<Described> description,
+    List<Disclosure> disclosures,
+    List<RouteClock> clocks,
+    List<FilingRoute> routes,
+    List<Filing> filings) {
+
+  /** The route of a filing, by name. */
+  public String routeOf(Filing filing) {
+    return routes.stream()
+        .filter(route -> filing.routeId().equals(route.id()))
+        .map(FilingRoute::name)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The traits with too few values. */
+  public List<Described> thin() {
+    return description.stream().filter(line -> !line.sample().isEnough()).toList();
+  }
+
+  public List<Described> compared() {
+    return description.stream().filter(Described::isCompared).toList();
+  }
+
+  /** What is lacking beside the traits, as sentences. */
+  public List<String> missing() {
+    List<String> missing = new ArrayList<>(origin.missing());
+    if (firstRooting == null) {
+      missing.add("No batch has rooted yet: there is no first asexual reproduction to tell.");
+    }
+    if (filings.isEmpty()) {
+      missing.add("Nothing has been filed.");
+    }
+    clocks.stream()
+        .filter(it -> it.isRunOut(asOf))
+        .map(it -> "The time for %s ran out on %s.".formatted(it.route().name(), it.clock().last()))
+        .forEach(missing::add);
+    return missing;
+  }
+}
