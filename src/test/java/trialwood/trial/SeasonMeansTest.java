@@ -21,6 +21,7 @@ import trialwood.observation.NoneBecause;
 import trialwood.observation.Observations;
 import trialwood.observation.Reading;
 import trialwood.record.Recorder;
+import trialwood.testing.Statements;
 import trialwood.unit.Identity;
 import trialwood.unit.Tie;
 

@@ -33,6 +33,7 @@ import trialwood.observation.Reading;
 import trialwood.site.Site;
 import trialwood.site.Sites;
 import trialwood.testing.RecordTest;
+import trialwood.testing.Statements;
 import trialwood.unit.Identity;
 import trialwood.unit.Units;
 import trialwood.web.Measures;

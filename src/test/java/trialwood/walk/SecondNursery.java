@@ -53,6 +53,11 @@ class SecondNursery {
     open("piet", Role.BENCH, "PF");
   }
 
+  /** Takes more rows in on a sheet. */
+  void take(String sheet, String text) {
+    take(sheets.named(sheet).orElseThrow(), text);
+  }
+
   private void take(Sheet sheet, String text) {
     LocalDate today = LocalDate.now(clock);
     String dated =

@@ -1,4 +1,4 @@
-package trialwood.trial;
+package trialwood.testing;
 
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Proxy;
@@ -7,12 +7,12 @@ import javax.sql.DataSource;
 import org.springframework.beans.factory.config.BeanPostProcessor;
 
 /** Counts the statements that reach the database, whoever sends them. */
-class Statements implements BeanPostProcessor {
+public class Statements implements BeanPostProcessor {
 
   private int sent;
 
   /** How many statements the work sends. */
-  int of(Runnable work) {
+  public int of(Runnable work) {
     int before = sent;
     work.run();
     return sent - before;

@@ -1,0 +1,84 @@
+package trialwood.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.annotation.Import;
+import org.springframework.test.annotation.DirtiesContext;
+import org.springframework.test.web.servlet.assertj.MockMvcTester;
+import trialwood.people.Role;
+import trialwood.testing.ApplicationTest;
+import trialwood.testing.Someone;
+import trialwood.testing.Statements;
+
+/** A page asks the database as often for twenty rows as for one. */
+@ApplicationTest
+@DirtiesContext
+@Import({SecondNursery.class, Statements.class})
+class PageStatementsTest {
+
+  private static final List<String> PAGES =
+      List.of("/candidates", "/gates/field", "/gates/propagation", "/bench/runs/MIST-9");
+
+  @Autowired private MockMvcTester mvc;
+  @Autowired private SecondNursery nursery;
+  @Autowired private Statements statements;
+
+  @Test
+  void twenty_rows_cost_no_more_statements_than_one() throws Exception {
+    nursery.moveIn();
+    add(1, 2);
+    PAGES.forEach(this::ask);
+    Map<String, Integer> few = new LinkedHashMap<>();
+    PAGES.forEach(page -> few.put(page, ask(page)));
+
+    add(3, 22);
+    PAGES.forEach(page -> assertThat(ask(page)).as(page).isPositive().isEqualTo(few.get(page)));
+  }
+
+  private int ask(String page) {
+    return statements.of(
+        () ->
+            assertThat(mvc.get().uri(page).with(Someone.as(Role.BREEDER)).exchange())
+                .as(page)
+                .hasStatusOk());
+  }
+
+  /** Odd ones wait at the field gate, even ones stand on the bench and wait at the next. */
+  private void add(int first, int last) {
+    nursery.take(
+        "field-tags",
+        "accession,population,row,position,on,by,seen,outstanding\n"
+            + lines(first, last, n -> "N-%d,SB3,1,%d,{today-400},OB,Upright,no".formatted(n, n)));
+    nursery.take(
+        "decisions",
+        "accession,gate,on,choice,reason,by\n"
+            + even(first, last, n -> "N-%d,field,{today-60},advance,Upright.,OB".formatted(n)));
+    nursery.take(
+        "batches",
+        "batch,run,source\n" + even(first, last, n -> "M9-N%d,MIST-9,ortet".formatted(n)));
+    nursery.take(
+        "trays",
+        "tray,batch,accession,cells,stuck_on,stuck,by\n"
+            + even(
+                first, last, n -> "M9-N%d-1,M9-N%d,N-%d,24,{today-28},24,PF".formatted(n, n, n)));
+  }
+
+  private static String lines(int first, int last, IntFunction<String> line) {
+    return IntStream.rangeClosed(first, last).mapToObj(line).collect(Collectors.joining("\n"));
+  }
+
+  private static String even(int first, int last, IntFunction<String> line) {
+    return IntStream.rangeClosed(first, last)
+        .filter(n -> n % 2 == 0)
+        .mapToObj(line)
+        .collect(Collectors.joining("\n"));
+  }
+}
