@@ -55,20 +55,22 @@ class PageStatementsTest {
   private void add(int first, int last) {
     nursery.take(
         "field-tags",
-        "accession,population,row,position,on,by,seen,outstanding\n"
-            + lines(first, last, n -> "N-%d,SB3,1,%d,{today-400},OB,Upright,no".formatted(n, n)));
+        "accession,population,row,position,on,by,seen,talk_name,seed_parent,description,outstanding\n"
+            + lines(
+                first, last, n -> "N-%d,SB3,1,%d,{today-400},OB,Upright,,,,no".formatted(n, n)));
     nursery.take(
         "decisions",
-        "accession,gate,on,choice,reason,by\n"
-            + even(first, last, n -> "N-%d,field,{today-60},advance,Upright.,OB".formatted(n)));
+        "accession,gate,on,choice,hold_until,reason,by\n"
+            + even(first, last, n -> "N-%d,field,{today-60},advance,,Upright.,OB".formatted(n)));
     nursery.take(
         "batches",
-        "batch,run,source\n" + even(first, last, n -> "M9-N%d,MIST-9,ortet".formatted(n)));
+        "batch,run,source,wounding,hormone,form,ppm,note\n"
+            + even(first, last, n -> "M9-N%d,MIST-9,ortet,,,,,".formatted(n)));
     nursery.take(
         "trays",
-        "tray,batch,accession,cells,stuck_on,stuck,by\n"
+        "tray,batch,accession,cells,stuck_on,stuck,block,place,by\n"
             + even(
-                first, last, n -> "M9-N%d-1,M9-N%d,N-%d,24,{today-28},24,PF".formatted(n, n, n)));
+                first, last, n -> "M9-N%d-1,M9-N%d,N-%d,24,{today-28},24,,,PF".formatted(n, n, n)));
   }
 
   private static String lines(int first, int last, IntFunction<String> line) {
