@@ -9,6 +9,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import trialwood.evidence.DueWork;
 import trialwood.evidence.WorkSource;
+import trialwood.web.Measures;
 
 /**
  * Asks for two counts a year of every lot with living plants: in April, when the winter's dead can
@@ -18,9 +19,11 @@ import trialwood.evidence.WorkSource;
 class ContainerWork implements WorkSource {
 
   private final JdbcClient jdbc;
+  private final Measures measures;
 
-  ContainerWork(JdbcClient jdbc) {
+  ContainerWork(JdbcClient jdbc, Measures measures) {
     this.jdbc = jdbc;
+    this.measures = measures;
   }
 
   private record Uncounted(
@@ -67,8 +70,8 @@ class ContainerWork implements WorkSource {
                     from.withDayOfMonth(from.lengthOfMonth()),
                     "Count %s in lot %s".formatted(lot.code(), lot.label()),
                     lot.counted() == null
-                        ? "potted on %s, never counted".formatted(lot.pottedOn())
-                        : "last counted on %s".formatted(lot.counted()),
+                        ? "potted on %s, never counted".formatted(measures.date(lot.pottedOn()))
+                        : "last counted on %s".formatted(measures.date(lot.counted())),
                     "/containers/%s/count".formatted(lot.label())))
         .toList();
   }

@@ -3,6 +3,7 @@ package trialwood.trial.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -95,13 +96,13 @@ record TraitTable(
   }
 
   private TraitTable pictured(Trait trait) {
+    // as far as any site-season went: one unsteady entry must not shrink the others to a dot
     double reach =
         rows.stream()
             .map(Row::compared)
-            .filter(compared -> compared != null)
-            .flatMap(
-                compared -> java.util.stream.Stream.of(interval(compared), at(compared.average())))
-            .mapToDouble(interval -> Math.max(-interval.low(), interval.high()))
+            .filter(Objects::nonNull)
+            .flatMap(compared -> compared.siteSeasons().stream())
+            .mapToDouble(one -> Math.abs(one.difference()))
             .max()
             .orElse(0);
     if (reach <= 0) {

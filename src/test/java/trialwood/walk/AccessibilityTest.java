@@ -1,0 +1,62 @@
+package trialwood.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.function.IntFunction;
+import org.assertj.core.api.SoftAssertions;
+import org.junit.jupiter.api.Test;
+import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.test.context.ActiveProfiles;
+import trialwood.office.DemoAccounts;
+
+/**
+ * The pages of the demo nursery against WCAG 2.2, level AA, as far as a machine can tell, by
+ * axe-core's rules.
+ */
+@Served
+@ActiveProfiles({"test", "demo"})
+class AccessibilityTest {
+
+  private static final String[] PAGES = {
+    "/",
+    "/candidates",
+    "/candidates/C18-03",
+    "/bench",
+    "/bench/runs/R22",
+    "/bench/trays/22-A18-04-3/final-count",
+    "/containers/22-C18-03-G1",
+    "/gates",
+    "/gates/propagation",
+    "/gates/trial/A18-04",
+    "/trials/T1",
+    "/trials/T1/traits/BLOOM",
+    "/field/P18",
+    "/people"
+  };
+
+  @LocalServerPort private int port;
+
+  @Test
+  void no_page_of_the_desk_shuts_anybody_out() {
+    walk(Browser::desk);
+  }
+
+  @Test
+  void no_page_on_a_phone_shuts_anybody_out() {
+    walk(Browser::phone);
+  }
+
+  private void walk(IntFunction<Browser> screen) {
+    SoftAssertions all = new SoftAssertions();
+    try (Browser browser = screen.apply(port)) {
+      browser.signIn("breeder", DemoAccounts.PASSWORD);
+      for (String page : PAGES) {
+        browser.open(page);
+        assertThat(browser.path()).isEqualTo(page);
+        all.assertThat(browser.barriers()).as(page).isEmpty();
+        all.assertThat(browser.fits()).as("%s fits its window", page).isTrue();
+      }
+    }
+    all.assertAll();
+  }
+}

@@ -1,0 +1,213 @@
+package trialwood.walk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import java.io.File;
+import java.time.Duration;
+import java.util.List;
+import java.util.logging.Level;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * Somebody at a screen. What is done is said by the words on the page, as a person would find them.
+ * On closing it is asserted that no page went against its own content policy.
+ */
+class Browser implements AutoCloseable {
+
+  static final String CHROMIUM = "/usr/bin/chromium";
+  static final String DRIVER = "/usr/bin/chromedriver";
+
+  private static final List<String> WCAG_2_2_AA =
+      List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+
+  private final String root;
+  private final ChromeDriver driver;
+  private final WebDriverWait patience;
+
+  private Browser(int port, int width, int height) {
+    this.root = "http://127.0.0.1:" + port;
+    this.driver = new ChromeDriver(service(), options(width, height));
+    this.patience = new WebDriverWait(driver, Duration.ofSeconds(10));
+    driver.manage().window().setSize(new Dimension(width, height));
+  }
+
+  static Browser phone(int port) {
+    Browser phone = new Browser(port, 390, 844);
+    phone.look(390, 844);
+    return phone;
+  }
+
+  static Browser desk(int port) {
+    Browser desk = new Browser(port, 1280, 900);
+    desk.look(1280, 900);
+    return desk;
+  }
+
+  /** The page's own size: a headless window is never narrower than some 500 px. */
+  private void look(int width, int height) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        java.util.Map.of(
+            "width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 600));
+  }
+
+  private static ChromeDriverService service() {
+    return new ChromeDriverService.Builder().usingDriverExecutable(new File(DRIVER)).build();
+  }
+
+  private static ChromeOptions options(int width, int height) {
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(CHROMIUM);
+    options.addArguments(
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-dev-shm-usage",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--no-first-run",
+        "--hide-scrollbars",
+        "--window-size=%d,%d".formatted(width, height));
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.ALL);
+    options.setCapability("goog:loggingPrefs", logs);
+    return options;
+  }
+
+  void signIn(String username, String password) {
+    open("/sign-in");
+    type("username", username);
+    type("password", password);
+    press("Sign in");
+    patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".viewer")));
+  }
+
+  void open(String path) {
+    driver.get(root + path);
+  }
+
+  /** Follows the link of these words. */
+  void follow(String words) {
+    leave(driver.findElement(By.partialLinkText(words)));
+  }
+
+  /** Presses the button of these words and waits for the next page. */
+  void press(String words) {
+    leave(button(words));
+  }
+
+  /** Two taps of a wet thumb. */
+  void pressTwice(String words) {
+    WebElement button = button(words);
+    driver.executeScript("arguments[0].click(); arguments[0].click();", button);
+    patience.until(ExpectedConditions.stalenessOf(button));
+  }
+
+  private WebElement button(String words) {
+    return driver.findElement(By.xpath("//main//button[normalize-space()='" + words + "']"));
+  }
+
+  private void leave(WebElement control) {
+    driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", control);
+    control.click();
+    patience.until(ExpectedConditions.stalenessOf(control));
+  }
+
+  void type(String field, String text) {
+    WebElement box = driver.findElement(By.name(field));
+    box.clear();
+    box.sendKeys(text);
+  }
+
+  String typed(String field) {
+    return driver.findElement(By.name(field)).getDomProperty("value");
+  }
+
+  /** Taps the tile of these words among the choices of a field. */
+  void choose(String field, String words) {
+    WebElement tile =
+        driver.findElement(
+            By.xpath(
+                "//label[.//input[@name='%s']][starts-with(normalize-space(.), '%s')]"
+                    .formatted(field, words)));
+    driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", tile);
+    tile.click();
+  }
+
+  /** What is said to be wrong, beside the field. */
+  String wrong(String field) {
+    return driver
+        .findElement(
+            By.xpath("//*[@name='%s']/ancestor::*[contains(@class, 'has-error')]".formatted(field)))
+        .findElement(By.className("wrong"))
+        .getText();
+  }
+
+  /** The line of a table or list in which these words stand. */
+  String row(String words) {
+    return driver
+        .findElement(By.xpath("//*[self::tr or self::li][contains(., '%s')]".formatted(words)))
+        .getText();
+  }
+
+  String text() {
+    return driver.findElement(By.tagName("body")).getText();
+  }
+
+  String path() {
+    return driver.getCurrentUrl().substring(root.length());
+  }
+
+  /** Whether nothing sticks out of the window sideways. */
+  boolean fits() {
+    return (boolean)
+        driver.executeScript(
+            "return document.documentElement.scrollWidth <= document.documentElement.clientWidth");
+  }
+
+  /** What goes against WCAG 2.2 AA, one line each. */
+  List<String> barriers() {
+    return new AxeBuilder()
+        .withTags(WCAG_2_2_AA).analyze(driver).getViolations().stream()
+            .map(Browser::sentence)
+            .toList();
+  }
+
+  private static String sentence(Rule rule) {
+    return "%s (%s): %s"
+        .formatted(
+            rule.getHelp(),
+            rule.getId(),
+            rule.getNodes().stream().map(node -> node.getHtml()).limit(3).toList());
+  }
+
+  /** A picture of the window, as PNG. */
+  byte[] picture() {
+    return driver.getScreenshotAs(OutputType.BYTES);
+  }
+
+  @Override
+  public void close() {
+    try {
+      assertThat(driver.manage().logs().get(LogType.BROWSER).getAll())
+          .extracting(LogEntry::getMessage)
+          .noneMatch(message -> message.contains("Content Security Policy"));
+    } finally {
+      driver.quit();
+    }
+  }
+}
