@@ -8,7 +8,7 @@ import trialwood.record.Refused;
 /** The rows of one file while they are taken in. */
 public final class Rows {
 
-  private static final int CHUNK = 500;
+  private static final int CHUNK = 100;
 
   private final List<Row> rows;
   private final Codes codes;
