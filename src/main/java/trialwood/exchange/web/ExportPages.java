@@ -17,6 +17,7 @@ import trialwood.exchange.Sheet;
 import trialwood.exchange.Sheets;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
+import trialwood.web.Place;
 
 /** Gives every sheet out as a file that the import takes back. */
 @Controller
@@ -34,6 +35,7 @@ class ExportPages {
 
   @GetMapping("/export")
   @ForStaff
+  @Place(key = "export", label = "Export", order = 96)
   String list(Model model) {
     model.addAttribute("sheets", sheets.all());
     return "exchange/export";

@@ -17,6 +17,7 @@ import trialwood.exchange.Sheet;
 import trialwood.exchange.Sheets;
 import trialwood.web.ForBreeder;
 import trialwood.web.NotFound;
+import trialwood.web.Place;
 
 /** Takes files in: checked first, then all or nothing. */
 @Controller
@@ -35,6 +36,7 @@ class ImportPages {
   /** With a sheet chosen, its columns are explained. */
   @GetMapping("/import")
   @ForBreeder
+  @Place(key = "import", label = "Import", order = 95)
   String choose(@RequestParam(required = false) @Nullable String sheet, Model model) {
     return page(sheet == null || sheet.isBlank() ? null : named(sheet), model);
   }
