@@ -231,7 +231,7 @@ class ContainerEvidenceTest {
         .satisfies(
             due -> {
               assertThat(due.due()).isEqualTo("2023-04-30");
-              assertThat(due.why()).isEqualTo("last counted on 2022-10-12");
+              assertThat(due.why()).isEqualTo("last counted on 12\u00a0Oct\u00a02022");
               assertThat(due.href()).isEqualTo("/containers/L1/count");
             });
   }
