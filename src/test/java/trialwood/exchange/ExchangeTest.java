@@ -12,7 +12,7 @@ import org.springframework.boot.test.context.SpringBootTest;
 @SpringBootTest(
     properties = {
       "spring.datasource.url=jdbc:h2:mem:${random.uuid};MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
-          + "DEFAULT_NULL_ORDERING=HIGH;DB_CLOSE_DELAY=-1",
+          + "DEFAULT_NULL_ORDERING=HIGH;OPTIMIZE_REUSE_RESULTS=FALSE;DB_CLOSE_DELAY=-1",
       "spring.flyway.clean-disabled=false"
     })
 @interface ExchangeTest {}

@@ -144,6 +144,14 @@ class DemoTrialEvidenceTest {
   }
 
   @Test
+  void two_traits_asked_one_after_the_other_do_not_answer_for_each_other() {
+    Evidence alone = ask("trial.worst", "DIEBACK", "A18-01");
+    ask("trial.against-check", "BLOOM", "A18-01");
+    assertThat(ask("trial.relative", "LSREL", "A18-01").value()).isLessThan(1.0);
+    assertThat(ask("trial.worst", "DIEBACK", "A18-01").value()).isEqualTo(alone.value());
+  }
+
+  @Test
   void the_later_set_is_compared_with_its_own_check_only() {
     Evidence late = ask("trial.against-check", "BLOOM", "F18-01");
     assertThat(late.sites()).isEqualTo(2);
