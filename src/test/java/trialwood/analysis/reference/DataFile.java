@@ -1,0 +1,35 @@
+package trialwood.analysis.reference;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVRecord;
+
+/** Raw data by column; an empty cell is a missing value. */
+record DataFile(List<CSVRecord> lines) {
+
+  int size() {
+    return lines.size();
+  }
+
+  boolean has(String column) {
+    return !lines.isEmpty() && lines.get(0).isMapped(column);
+  }
+
+  /** A column as text. */
+  List<String> text(String column) {
+    var values = new ArrayList<String>(lines.size());
+    for (CSVRecord line : lines) {
+      values.add(line.get(column));
+    }
+    return values;
+  }
+
+  /** A column as numbers; NaN where the cell is empty. */
+  double[] numbers(String column) {
+    return lines.stream().mapToDouble(line -> number(line.get(column))).toArray();
+  }
+
+  private static double number(String cell) {
+    return cell.isEmpty() || cell.equals("NA") ? Double.NaN : Double.parseDouble(cell);
+  }
+}

@@ -1,0 +1,89 @@
+package trialwood.analysis.reference;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every row of every numbered file in the folder of the system property {@code reference.dir}
+ * (ours: {@code src/test/resources/reference}), computed again and compared with the row's own
+ * tolerance. A method or quantity nobody knows is a failure; what is left out stands in {@link
+ * LeftOut}, by name and with its reason.
+ */
+class ReferenceTest {
+
+  private static final Map<String, Function<Row, Object>> METHODS =
+      methods(
+          new Rates(),
+          new Times(),
+          new Means(),
+          new Quantiles(),
+          new Mixed(),
+          new Stability(),
+          new Growth(),
+          new Selection(),
+          new BuildUp(),
+          new Colours());
+
+  private static final AtomicInteger MET = new AtomicInteger();
+  private static final AtomicInteger MISSED = new AtomicInteger();
+  private static final Map<String, Integer> LEFT_OUT = new TreeMap<>();
+
+  static Stream<Row> rows() {
+    return ReferenceFolder.given().rows().stream().filter(ReferenceTest::isAsked);
+  }
+
+  @ParameterizedTest
+  @MethodSource("rows")
+  void the_row_is_met(Row row) {
+    boolean met = false;
+    try {
+      Function<Row, Object> method = METHODS.get(row.method());
+      if (method == null) {
+        throw new UnknownRow(row);
+      }
+      Object got = method.apply(row);
+      met = row.meets(got);
+      assertThat(met).as("%s, got %s", row, got).isTrue();
+    } finally {
+      (met ? MET : MISSED).incrementAndGet();
+    }
+  }
+
+  @AfterAll
+  static void say_how_many() {
+    System.out.printf("reference rows: %d met, %d missed%n", MET.get(), MISSED.get());
+    LEFT_OUT.forEach(
+        (method, rows) ->
+            System.out.printf(
+                "left out: %s, %d rows: %s%n", method, rows, LeftOut.REASONS.get(method)));
+  }
+
+  private static boolean isAsked(Row row) {
+    boolean leftOut = LeftOut.REASONS.containsKey(row.method());
+    if (leftOut) {
+      LEFT_OUT.merge(row.method(), 1, Integer::sum);
+    }
+    return !leftOut;
+  }
+
+  private static Map<String, Function<Row, Object>> methods(Family... families) {
+    var methods = new HashMap<String, Function<Row, Object>>();
+    for (Family family : List.of(families)) {
+      family
+          .methods()
+          .forEach(
+              (name, method) -> assertThat(methods.put(name, method)).as(name + " twice").isNull());
+    }
+    return methods;
+  }
+}
