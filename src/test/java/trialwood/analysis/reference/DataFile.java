@@ -15,8 +15,11 @@ record DataFile(List<CSVRecord> lines) {
     return !lines.isEmpty() && lines.get(0).isMapped(column);
   }
 
-  /** A column as text. */
+  /** A column as text; {@code env} is site and year where there is no such column. */
   List<String> text(String column) {
+    if (column.equals("env") && !has("env") && has("site") && has("year")) {
+      return lines.stream().map(line -> line.get("site") + "_" + line.get("year")).toList();
+    }
     var values = new ArrayList<String>(lines.size());
     for (CSVRecord line : lines) {
       values.add(line.get(column));

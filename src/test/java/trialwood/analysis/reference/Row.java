@@ -77,18 +77,13 @@ record Row(
     };
   }
 
-  /** The name=value pairs; a model is a formula that runs to the end of the line. */
+  /** The name=value pairs; a semicolon inside brackets belongs to a remark. */
   private Map<String, String> inputs() {
     var pairs = new HashMap<String, String>();
-    int model = given.indexOf("model=");
-    String before = model < 0 ? given : given.substring(0, model);
-    if (model >= 0) {
-      pairs.put("model", given.substring(model + "model=".length()));
-    }
-    for (String pair : before.split(";")) {
+    for (String pair : given.split(";(?![^(]*\\))")) {
       if (!pair.isBlank()) {
         String[] parts = pair.split("=", 2);
-        pairs.put(parts[0], parts[1]);
+        pairs.put(parts[0].strip(), parts[1]);
       }
     }
     return pairs;
