@@ -1,6 +1,7 @@
 package trialwood.analysis.means;
 
 import java.util.Arrays;
+import java.util.Optional;
 import trialwood.analysis.Refuse;
 
 /**
@@ -44,11 +45,11 @@ public final class DunnettDistribution {
             r);
       }
     }
-    NormalMaximum maximum =
-        ProductCorrelation.of(correlation)
-            .<NormalMaximum>map(product -> product)
-            .orElseGet(() -> GeneralCorrelation.of(correlation));
-    return new DunnettDistribution(maximum, Quadrature.errorScale(df));
+    Optional<ProductCorrelation> product = ProductCorrelation.of(correlation);
+    return product.isPresent()
+        ? of(product.get(), df)
+        : new DunnettDistribution(
+            GeneralCorrelation.of(correlation), Quadrature.errorScale(df, Quadrature.COARSE));
   }
 
   /** For k differences of equal variance, each pair with correlation ρ; ½ for equal replicates. */
@@ -71,7 +72,11 @@ public final class DunnettDistribution {
       Refuse.unless(ofEntries[i] > 0, "Every entry needs at least one plot.");
       lambda[i] = Math.sqrt(ofEntries[i] / ((double) ofEntries[i] + ofCheck));
     }
-    return new DunnettDistribution(new ProductCorrelation(lambda), Quadrature.errorScale(df));
+    return of(new ProductCorrelation(lambda), df);
+  }
+
+  private static DunnettDistribution of(ProductCorrelation product, double df) {
+    return new DunnettDistribution(product, Quadrature.errorScale(df, Quadrature.FINE));
   }
 
   /** Pr(max |Tᵢ| &gt; d); 1 for d ≤ 0. */

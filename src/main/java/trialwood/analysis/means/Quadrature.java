@@ -19,7 +19,13 @@ record Quadrature(double[] points, double[] weights) {
   /** Densities below e⁻³⁸ of their peak add nothing to a double. */
   private static final double NOTHING = -38;
 
-  static final double SMALLEST_DF = 0.1;
+  /** Exact to 12 digits. */
+  static final double FINE = 0.5;
+
+  /** Exact to 5 digits. */
+  static final double COARSE = 1.2;
+
+  private static final double SMALLEST_DF = 0.1;
 
   /**
    * Over a standard normal variable.
@@ -42,15 +48,16 @@ record Quadrature(double[] points, double[] weights) {
    * Over s/σ, where ν s²/σ² is χ² with ν degrees of freedom, fractional or infinite: points in u =
    * log(s/σ), whose density goes with exp(ν(u − (e²ᵘ − 1)/2)).
    *
+   * @param spacing of the points in standard deviations of u; {@link #FINE} or {@link #COARSE}
    * @throws IllegalArgumentException for fewer than 0.1 degrees of freedom
    */
-  static Quadrature errorScale(double df) {
+  static Quadrature errorScale(double df, double spacing) {
     Refuse.unless(
         df >= SMALLEST_DF, "Degrees of freedom must be %s or more, not %s.", SMALLEST_DF, df);
     if (Double.isInfinite(df)) {
       return new Quadrature(new double[] {1}, new double[] {1});
     }
-    double step = Math.min(0.1, 0.5 / Math.sqrt(2 * df));
+    double step = spacing * Math.min(0.2, 1 / Math.sqrt(2 * df));
     int below = steps(-step, df);
     int above = steps(step, df);
     double[] points = new double[below + above + 1];

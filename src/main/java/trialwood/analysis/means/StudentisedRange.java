@@ -35,7 +35,7 @@ public final class StudentisedRange {
    */
   public static StudentisedRange of(int means, double df) {
     Refuse.unless(means >= 2, "A range needs at least two means, not %d.", means);
-    return new StudentisedRange(means, Quadrature.errorScale(df));
+    return new StudentisedRange(means, Quadrature.errorScale(df, Quadrature.FINE));
   }
 
   /** Pr(Q ≤ q); 0 for q ≤ 0. */

@@ -21,8 +21,7 @@ class FormulaTest {
   void random_intercepts_are_told_from_remarks() {
     Formula formula = Formula.of("y ~ env + entry + (1|entry:site) + (1 | entry:env) (a remark)");
     assertThat(formula.terms()).containsExactly("env", "entry");
-    assertThat(formula.random())
-        .containsExactly(List.of("entry", "site"), List.of("entry", "env"));
+    assertThat(formula.random()).containsExactly(List.of("entry", "site"), List.of("entry", "env"));
   }
 
   @Test

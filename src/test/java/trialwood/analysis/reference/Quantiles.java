@@ -60,7 +60,6 @@ final class Quantiles implements Family {
                     row.whole("n_control"),
                     Arrays.stream(row.numbers("n_treatments")).mapToInt(n -> (int) n).toArray(),
                     row.number("df"))
-                : DunnettDistribution.ofEqual(
-                    row.whole("k"), row.number("rho"), row.number("df")));
+                : DunnettDistribution.ofEqual(row.whole("k"), row.number("rho"), row.number("df")));
   }
 }
