@@ -10,7 +10,7 @@ import trialwood.analysis.Refuse;
  *
  * <p>Where every correlation is a product ρᵢⱼ = λᵢλⱼ, as with plain replicates, where λᵢ = √(nᵢ /
  * (nᵢ + n₀)), two nested trapezoid sums give about 10 digits. Any other correlation, as with
- * incomplete blocks, is summed over a fixed lattice and good to about 1e-4.
+ * incomplete blocks, is summed over a fixed lattice and good to about 2e-4.
  *
  * <p>Source: Dunnett, C. W. (1955) A multiple comparison procedure for comparing several treatments
  * with a control. Journal of the American Statistical Association 50, 1096–1121

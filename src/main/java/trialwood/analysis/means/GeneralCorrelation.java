@@ -11,7 +11,9 @@ import trialwood.analysis.Refuse;
  * k standard normal variables with any correlation. The chance that all stay inside their limits is
  * turned into an integral over the unit cube, one variable after the other given those before it,
  * and averaged over a fixed lattice of points (multiples of square roots of primes, folded): the
- * same question always gets the same answer.
+ * same question always gets the same answer. The lattice only gives what the chance differs by from
+ * that at the nearest correlations of product form, which is known exactly; blocks with a few plots
+ * missing are close to it, so about four digits hold.
  *
  * <p>Source: Genz, A. (1992) Numerical computation of multivariate normal probabilities. Journal of
  * Computational and Graphical Statistics 1, 141–149
@@ -19,20 +21,31 @@ import trialwood.analysis.Refuse;
 final class GeneralCorrelation implements NormalMaximum {
 
   private static final NormalDistribution NORMAL = NormalDistribution.of(0, 1);
-  private static final int POINTS = 1009;
+  private static final int POINTS = 509;
 
   private final double[][] root;
   private final double[][] lattice;
 
-  private GeneralCorrelation(double[][] root, double[][] lattice) {
+  private final ProductCorrelation near;
+  private final double[][] rootOfNear;
+
+  private GeneralCorrelation(double[][] root, double[][] lattice, ProductCorrelation near, double[][] rootOfNear) {
     this.root = root;
     this.lattice = lattice;
+    this.near = near;
+    this.rootOfNear = rootOfNear;
   }
 
   /**
    * @throws IllegalArgumentException if the matrix is not positive definite
    */
   static GeneralCorrelation of(double[][] correlation) {
+    ProductCorrelation near = ProductCorrelation.nearest(correlation);
+    return new GeneralCorrelation(
+        root(correlation), lattice(correlation.length - 1), near, root(near.correlation()));
+  }
+
+  private static double[][] root(double[][] correlation) {
     int k = correlation.length;
     CholeskyDecomposition_F64<DMatrixRMaj> cholesky = DecompositionFactory_DDRM.chol(k, true);
     Refuse.unless(
@@ -45,7 +58,7 @@ final class GeneralCorrelation implements NormalMaximum {
         root[i][j] = lower.get(i, j);
       }
     }
-    return new GeneralCorrelation(root, lattice(k - 1));
+    return root;
   }
 
   private static double[][] lattice(int dimensions) {
@@ -64,15 +77,19 @@ final class GeneralCorrelation implements NormalMaximum {
 
   @Override
   public double beyond(double d) {
-    return 1 - inside(Double.NEGATIVE_INFINITY, d);
+    return near.beyond(d) + beside(Double.NEGATIVE_INFINITY, d);
   }
 
   @Override
   public double beyondOnEitherSide(double d) {
-    return 1 - inside(-d, d);
+    return near.beyondOnEitherSide(d) + beside(-d, d);
   }
 
-  private double inside(double low, double high) {
+  private double beside(double low, double high) {
+    return inside(rootOfNear, low, high) - inside(root, low, high);
+  }
+
+  private double inside(double[][] root, double low, double high) {
     double sum = 0;
     double[] given = new double[root.length];
     for (double[] point : lattice) {

@@ -55,6 +55,40 @@ final class ProductCorrelation implements NormalMaximum {
     return possible ? Optional.of(new ProductCorrelation(lambda)) : Optional.empty();
   }
 
+  /**
+   * The product correlation nearest to a matrix, by least squares: each λ in turn fitted to the
+   * others.
+   */
+  static ProductCorrelation nearest(double[][] correlation) {
+    int k = correlation.length;
+    double[] lambda = new double[k];
+    Arrays.fill(lambda, 0.5);
+    for (int round = 0; round < 50; round++) {
+      for (int i = 0; i < k; i++) {
+        double product = 0;
+        double squares = 0;
+        for (int j = 0; j < k; j++) {
+          if (j != i) {
+            product += correlation[i][j] * lambda[j];
+            squares += lambda[j] * lambda[j];
+          }
+        }
+        lambda[i] = squares > 0 ? Math.max(-0.99, Math.min(0.99, product / squares)) : 0;
+      }
+    }
+    return new ProductCorrelation(lambda);
+  }
+
+  double[][] correlation() {
+    double[][] correlation = new double[lambda.length][lambda.length];
+    for (int i = 0; i < lambda.length; i++) {
+      for (int j = 0; j < lambda.length; j++) {
+        correlation[i][j] = i == j ? 1 : lambda[i] * lambda[j];
+      }
+    }
+    return correlation;
+  }
+
   @Override
   public double beyond(double d) {
     return common.mean(
