@@ -24,27 +24,25 @@ final class GeneralCorrelation implements NormalMaximum {
   private static final int POINTS = 509;
 
   private final double[][] root;
-  private final double[][] lattice;
-
   private final ProductCorrelation near;
   private final double[][] rootOfNear;
+  private final double[][] lattice;
 
-  private GeneralCorrelation(double[][] root, double[][] lattice, ProductCorrelation near, double[][] rootOfNear) {
-    this.root = root;
-    this.lattice = lattice;
+  private GeneralCorrelation(double[][] correlation, ProductCorrelation near) {
+    this.root = root(correlation);
     this.near = near;
-    this.rootOfNear = rootOfNear;
+    this.rootOfNear = root(near.correlation());
+    this.lattice = lattice(correlation.length - 1);
   }
 
   /**
    * @throws IllegalArgumentException if the matrix is not positive definite
    */
   static GeneralCorrelation of(double[][] correlation) {
-    ProductCorrelation near = ProductCorrelation.nearest(correlation);
-    return new GeneralCorrelation(
-        root(correlation), lattice(correlation.length - 1), near, root(near.correlation()));
+    return new GeneralCorrelation(correlation, ProductCorrelation.nearest(correlation));
   }
 
+  /** Lower triangle of the Cholesky decomposition. */
   private static double[][] root(double[][] correlation) {
     int k = correlation.length;
     CholeskyDecomposition_F64<DMatrixRMaj> cholesky = DecompositionFactory_DDRM.chol(k, true);
@@ -85,22 +83,23 @@ final class GeneralCorrelation implements NormalMaximum {
     return near.beyondOnEitherSide(d) + beside(-d, d);
   }
 
+  /** What the chance of leaving the limits differs by from that at the near correlations. */
   private double beside(double low, double high) {
     return inside(rootOfNear, low, high) - inside(root, low, high);
   }
 
-  private double inside(double[][] root, double low, double high) {
+  private double inside(double[][] lower, double low, double high) {
     double sum = 0;
-    double[] given = new double[root.length];
+    double[] given = new double[lower.length];
     for (double[] point : lattice) {
       double product = 1;
-      for (int i = 0; i < root.length && product > 0; i++) {
+      for (int i = 0; i < lower.length && product > 0; i++) {
         double shift = 0;
         for (int j = 0; j < i; j++) {
-          shift += root[i][j] * given[j];
+          shift += lower[i][j] * given[j];
         }
-        double from = NORMAL.cumulativeProbability((low - shift) / root[i][i]);
-        double to = NORMAL.cumulativeProbability((high - shift) / root[i][i]);
+        double from = NORMAL.cumulativeProbability((low - shift) / lower[i][i]);
+        double to = NORMAL.cumulativeProbability((high - shift) / lower[i][i]);
         product *= to - from;
         if (i < point.length) {
           given[i] = NORMAL.inverseCumulativeProbability(clamped(from + point[i] * (to - from)));

@@ -82,10 +82,10 @@ public final class LinearModel {
   /** Residuals no greater than the last digits of the values, or of their differences. */
   private static boolean leavesNothing(LeastSquares fit, PlotValues plots) {
     double digits = 0;
+    double[] values = plots.values();
     double[] weights = plots.weights();
     for (int i = 0; i < weights.length; i++) {
-      double value = plots.values()[i];
-      double error = 2e-16 * Math.abs(value) + 1e-13 * Math.abs(value - fit.centre());
+      double error = 2e-16 * Math.abs(values[i]) + 1e-13 * Math.abs(values[i] - fit.centre());
       digits += weights[i] * error * error;
     }
     return fit.residualSs() <= digits;

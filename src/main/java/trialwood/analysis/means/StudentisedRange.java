@@ -10,7 +10,7 @@ import trialwood.analysis.Refuse;
  * <pre>Pr(Q &gt; q) = E[w(q s)],  w(r) = ∫ k φ(z) {(1 − Φ(z))ᵏ⁻¹ − (Φ(z + r) − Φ(z))ᵏ⁻¹} dz</pre>
  *
  * z being the least of the k. Both integrals are trapezoid sums with about 12 digits, also for few,
- * fractional or infinite degrees of freedom; small chances keep their relative accuracy.
+ * fractional or infinite degrees of freedom; chances down to 1e-12 keep six of them.
  *
  * <p>Source: Tukey, J. W. (1953) The problem of multiple comparisons; Pearson, E. S. and Hartley,
  * H. O. (1942) The probability integral of the range. Biometrika 32, 301–310

@@ -49,6 +49,10 @@ public record TwoStages(
               fit -> environments.put(name, new Environment(fit, fit.means(entry))),
               () -> lacking.put(name, model.lack().orElseThrow()));
     }
+    if (environments.isEmpty()) {
+      return Answer.lacking(
+          "No environment has an error of its own, among them %s.".formatted(lacking.keySet()));
+    }
     Answer<LinearModel> overall = overall(environments, environment, entry);
     return overall instanceof Answer.Known<LinearModel> known
         ? Answer.known(new TwoStages(environments, lacking, known.answer()))

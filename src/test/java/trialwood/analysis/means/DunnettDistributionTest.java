@@ -55,10 +55,8 @@ class DunnettDistributionTest {
     // three variables whose orthant has a closed form: Pr(all < 0) = 1/8 + Σ asin ρ / 4π
     // (Stuart and Ord, Kendall's Advanced Theory of Statistics I, 15.10; from memory)
     double[][] correlation = {{1, 0.5, -0.3}, {0.5, 1, 0.2}, {-0.3, 0.2, 1}};
-    double inside =
-        1.0 / 8 + (Math.asin(0.5) + Math.asin(-0.3) + Math.asin(0.2)) / (4 * Math.PI);
-    DunnettDistribution general =
-        DunnettDistribution.of(correlation, Double.POSITIVE_INFINITY);
+    double inside = 1.0 / 8 + (Math.asin(0.5) + Math.asin(-0.3) + Math.asin(0.2)) / (4 * Math.PI);
+    DunnettDistribution general = DunnettDistribution.of(correlation, Double.POSITIVE_INFINITY);
     assertThat(general.beyond(0)).isCloseTo(1 - inside, within(3e-4));
     assertThat(general.beyondOnEitherSide(general.twoSidedQuantile(0.9)))
         .isCloseTo(0.1, within(1e-9));
@@ -81,8 +79,7 @@ class DunnettDistributionTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> DunnettDistribution.ofEqual(4, -0.9, 10))
         .withMessageContaining("contradict");
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> DunnettDistribution.ofEqual(0, 0.5, 10));
+    assertThatIllegalArgumentException().isThrownBy(() -> DunnettDistribution.ofEqual(0, 0.5, 10));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> DunnettDistribution.ofReplicates(0, new int[] {3}, 10));
     assertThatIllegalArgumentException()

@@ -128,7 +128,9 @@ class LinearModelTest {
             .by("block", List.of("1", "1", "2", "2", "3", "3"))
             .by("soil", List.of("loam", "loam", "sand", "sand", "sand", "sand"));
     LinearModel model = Layouts.known(LinearModel.of(plots, "block", "soil"));
-    assertThat(model.sequential().lines()).extracting(AnovaTable.Line::term).containsExactly("block");
+    assertThat(model.sequential().lines())
+        .extracting(AnovaTable.Line::term)
+        .containsExactly("block");
     assertThat(model.confounded())
         .singleElement()
         .extracting(Confounded::sentence)
@@ -159,7 +161,8 @@ class LinearModelTest {
         PlotValues.of(4, 6, 5, 6, 9, 12, 10, 11)
             .by("block", List.of("1", "1", "2", "2", "3", "3", "4", "4"))
             .by("entry", List.of("a", "b", "a", "b", "c", "d", "c", "d"));
-    AdjustedMeans means = Layouts.known(LinearModel.inBlocks(plots, "block", "entry")).means("entry");
+    AdjustedMeans means =
+        Layouts.known(LinearModel.inBlocks(plots, "block", "entry")).means("entry");
     assertThat(means.difference("b", "a").value().orElseThrow().estimate())
         .isCloseTo(1.5, within(1e-12));
     assertThat(means.difference("c", "a").value()).isEmpty();

@@ -35,8 +35,7 @@ class TwoStagesTest {
 
   @Test
   void a_noisy_site_weighs_less() {
-    TwoStages stages =
-        TwoStages.of(series(2, 3, 7), "env", "block", "entry").value().orElseThrow();
+    TwoStages stages = TwoStages.of(series(2, 3, 7), "env", "block", "entry").value().orElseThrow();
     double quiet = difference(stages, "site0");
     double noisy = difference(stages, "site1");
     double overall =
@@ -48,10 +47,11 @@ class TwoStagesTest {
   }
 
   @Test
-  void a_site_with_one_block_has_no_error_of_its_own_and_is_named() {
+  void sites_with_one_block_have_no_error_of_their_own() {
     Answer<TwoStages> stages = TwoStages.of(series(3, 1, 3), "env", "block", "entry");
     assertThat(stages.value()).isEmpty();
-    assertThat(stages.lack()).contains("No plot has a value.");
+    assertThat(stages.lack())
+        .contains("No environment has an error of its own, among them [site0, site1, site2].");
   }
 
   @Test

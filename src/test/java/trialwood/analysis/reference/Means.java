@@ -54,7 +54,16 @@ final class Means implements Family {
     methods.put("bartlett", this::bartlett);
     methods.put("levene.mean", row -> levene(row, EqualSpread.levene(fits.groups(row))));
     methods.put("levene.median", row -> levene(row, EqualSpread.brownForsythe(fits.groups(row))));
+    methods.replaceAll((name, method) -> row -> orNaN(method, row));
     return methods;
+  }
+
+  private static Object orNaN(Function<Row, Object> method, Row row) {
+    try {
+      return method.apply(row);
+    } catch (MeansFits.NoAnswer e) {
+      return Double.NaN;
+    }
   }
 
   private Object group(Row row) {
@@ -224,10 +233,7 @@ final class Means implements Family {
   }
 
   private Object kruskalWallis(Row row) {
-    KruskalWallis test = KruskalWallis.of(fits.groups(row)).value().orElse(null);
-    if (test == null) {
-      return Double.NaN;
-    }
+    KruskalWallis test = MeansFits.orNone(KruskalWallis.of(fits.groups(row)));
     return switch (row.quantity()) {
       case "H" -> test.h();
       case "df" -> test.df();
@@ -237,10 +243,7 @@ final class Means implements Family {
   }
 
   private Object bartlett(Row row) {
-    EqualSpread.ByChiSquare test = EqualSpread.bartlett(fits.groups(row)).value().orElse(null);
-    if (test == null) {
-      return Double.NaN;
-    }
+    EqualSpread.ByChiSquare test = MeansFits.orNone(EqualSpread.bartlett(fits.groups(row)));
     return switch (row.quantity()) {
       case "K2" -> test.statistic();
       case "df" -> test.df();
@@ -250,10 +253,7 @@ final class Means implements Family {
   }
 
   private static Object levene(Row row, Answer<EqualSpread.ByF> answer) {
-    EqualSpread.ByF test = answer.value().orElse(null);
-    if (test == null) {
-      return Double.NaN;
-    }
+    EqualSpread.ByF test = MeansFits.orNone(answer);
     return switch (row.quantity()) {
       case "F" -> test.f();
       case "df1" -> test.df1();

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
+import trialwood.analysis.Answer;
 import trialwood.analysis.means.AdjustedMeans;
 import trialwood.analysis.means.CheckDifferences;
 import trialwood.analysis.means.Groups;
@@ -19,6 +20,16 @@ import trialwood.analysis.means.TwoStages;
 
 /** The models behind the rows of means, each fitted once. */
 final class MeansFits {
+
+  /** The data suffice for no answer; where a row says NA, that is right. */
+  static final class NoAnswer extends RuntimeException {
+
+    private static final long serialVersionUID = 1L;
+
+    NoAnswer(Answer<?> answer) {
+      super(answer.lack().orElse(""));
+    }
+  }
 
   private final Map<String, Object> known = new HashMap<>();
 
@@ -31,7 +42,7 @@ final class MeansFits {
         "model " + row.method(),
         row,
         LinearModel.class,
-        () -> LinearModel.of(plots(row), terms(row).toArray(String[]::new)).value().orElseThrow());
+        () -> orNone(LinearModel.of(plots(row), terms(row).toArray(String[]::new))));
   }
 
   AdjustedMeans means(Row row) {
@@ -45,6 +56,7 @@ final class MeansFits {
 
   PairwiseDifferences.Pair pair(Row row) {
     String[] levels = row.key().split(" vs ", 2);
+    orNone(means(row).difference(levels[0], levels[1]));
     return pairs(row).pair(levels[0], levels[1]);
   }
 
@@ -53,7 +65,7 @@ final class MeansFits {
         "check",
         row,
         CheckDifferences.class,
-        () -> means(row).against(row.input("control")).value().orElseThrow());
+        () -> orNone(means(row).against(row.input("control"))));
   }
 
   TwoStages stages(Row row) {
@@ -65,9 +77,7 @@ final class MeansFits {
         row,
         TwoStages.class,
         () ->
-            TwoStages.of(plots(row, environment, block, entry), environment, block, entry)
-                .value()
-                .orElseThrow());
+            orNone(TwoStages.of(plots(row, environment, block, entry), environment, block, entry)));
   }
 
   /** The term of the model that a key such as {@code treatment}, {@code A:B} or {@code N} names. */
@@ -149,6 +159,10 @@ final class MeansFits {
           default -> throw new UnknownRow(row);
         }
         : values;
+  }
+
+  static <T> T orNone(Answer<T> answer) {
+    return answer.value().orElseThrow(() -> new NoAnswer(answer));
   }
 
   /** Rows that differ in nothing but a level of confidence share a fit. */

@@ -51,10 +51,7 @@ record NamedContrast(Map<String, Double> coefficients, AdjustedMeans means) {
     if (row.quantity().equals("coefficients")) {
       return text();
     }
-    Contrast contrast = means.contrast(coefficients).value().orElse(null);
-    if (contrast == null) {
-      return Double.NaN;
-    }
+    Contrast contrast = MeansFits.orNone(means.contrast(coefficients));
     return switch (row.quantity()) {
       case "estimate" -> contrast.estimate().estimate();
       case "se" -> contrast.estimate().standardError();
