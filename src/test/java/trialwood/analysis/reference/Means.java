@@ -44,7 +44,7 @@ final class Means implements Family {
     methods.put("lsd", this::lsd);
     methods.put("tukey", this::tukey);
     methods.put("dunnett", this::dunnett);
-    methods.put("contrast", row -> NamedContrast.of(row, fits.means(row)).answer(row));
+    methods.put("contrast", this::contrast);
     methods.put("lsmeans", this::marginal);
     methods.put("lsmeans_additive", this::marginal);
     methods.put("lsmeans_diff", this::marginalDifference);
@@ -191,6 +191,12 @@ final class Means implements Family {
       case "upper" -> check.interval(check.entry(row.key()), 1 - row.number("alpha")).high();
       default -> throw new UnknownRow(row);
     };
+  }
+
+  private Object contrast(Row row) {
+    return row.quantity().equals("coefficients")
+        ? NamedContrast.named(row, fits.means(row).names()).text()
+        : NamedContrast.of(row, fits.contrast(row));
   }
 
   /** Keys such as {@code A=high} and {@code A=high,B=low}: roles and levels. */

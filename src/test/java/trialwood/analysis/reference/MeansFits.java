@@ -12,6 +12,7 @@ import java.util.stream.DoubleStream;
 import trialwood.analysis.Answer;
 import trialwood.analysis.means.AdjustedMeans;
 import trialwood.analysis.means.CheckDifferences;
+import trialwood.analysis.means.Contrast;
 import trialwood.analysis.means.Groups;
 import trialwood.analysis.means.LinearModel;
 import trialwood.analysis.means.PairwiseDifferences;
@@ -66,6 +67,24 @@ final class MeansFits {
         row,
         CheckDifferences.class,
         () -> orNone(means(row).against(row.input("control"))));
+  }
+
+  /** The contrast by the coefficients that another row gives for the same name. */
+  Contrast contrast(Row row) {
+    return once(
+        "contrast " + row.key(),
+        row,
+        Contrast.class,
+        () -> orNone(means(row).contrast(NamedContrast.read(coefficients(row)).coefficients())));
+  }
+
+  private static String coefficients(Row row) {
+    return row.folder().rows().stream()
+        .filter(other -> other.quantity().equals("coefficients"))
+        .filter(other -> other.given().equals(row.given()) && other.key().equals(row.key()))
+        .map(Row::value)
+        .findAny()
+        .orElseThrow(() -> new UnknownRow(row));
   }
 
   TwoStages stages(Row row) {

@@ -6,33 +6,43 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import trialwood.analysis.means.AdjustedMeans;
 import trialwood.analysis.means.Contrast;
 
 /**
- * The contrasts that the reference file knows by name.
+ * A contrast of a row: the coefficients that its name stands for, as text, and what comes of the
+ * coefficients that the file gives for that name.
  *
  * @param coefficients by level, in the order of the levels
  */
-record NamedContrast(Map<String, Double> coefficients, AdjustedMeans means) {
+record NamedContrast(Map<String, Double> coefficients) {
 
-  private static final List<String> DEGREES =
-      List.of("linear", "quadratic", "cubic", "quartic", "degree 5", "degree 6");
+  private static final List<String> DEGREES = List.of("linear", "quadratic", "cubic", "quartic");
 
-  static NamedContrast of(Row row, AdjustedMeans means) {
-    List<String> levels = means.names();
+  /** What the name of a contrast stands for. */
+  static NamedContrast named(Row row, List<String> levels) {
     int degree = DEGREES.indexOf(row.key()) + 1;
-    var coefficients = new LinkedHashMap<String, Double>();
     double[] polynomial = degree > 0 ? Contrast.polynomial(levels.size(), degree) : new double[0];
+    var coefficients = new LinkedHashMap<String, Double>();
     for (int i = 0; i < levels.size(); i++) {
       double coefficient =
-          switch (row.key()) {
-            case "first_half_vs_second" -> half(i, levels.size());
-            default -> degree > 0 ? polynomial[i] : againstRest(row, levels.get(i), levels.size());
-          };
+          degree > 0
+              ? polynomial[i]
+              : row.key().equals("first_half_vs_second")
+                  ? half(i, levels.size())
+                  : againstRest(row, levels.get(i), levels.size());
       coefficients.put(levels.get(i), coefficient);
     }
-    return new NamedContrast(coefficients, means);
+    return new NamedContrast(coefficients);
+  }
+
+  /** Reads {@code level:coefficient|level:coefficient}. */
+  static NamedContrast read(String text) {
+    var coefficients = new LinkedHashMap<String, Double>();
+    for (String part : text.split("\\|")) {
+      int colon = part.lastIndexOf(':');
+      coefficients.put(part.substring(0, colon), Double.valueOf(part.substring(colon + 1)));
+    }
+    return new NamedContrast(coefficients);
   }
 
   private static double half(int place, int levels) {
@@ -47,11 +57,7 @@ record NamedContrast(Map<String, Double> coefficients, AdjustedMeans means) {
     return row.key().equals(level + "_vs_rest") ? 1 : -1.0 / (levels - 1);
   }
 
-  Object answer(Row row) {
-    if (row.quantity().equals("coefficients")) {
-      return text();
-    }
-    Contrast contrast = MeansFits.orNone(means.contrast(coefficients));
+  static Object of(Row row, Contrast contrast) {
     return switch (row.quantity()) {
       case "estimate" -> contrast.estimate().estimate();
       case "se" -> contrast.estimate().standardError();
@@ -64,7 +70,7 @@ record NamedContrast(Map<String, Double> coefficients, AdjustedMeans means) {
   }
 
   /** {@code level:coefficient}, with 15 digits. */
-  private String text() {
+  String text() {
     return coefficients.entrySet().stream()
         .map(part -> part.getKey() + ":" + digits(part.getValue()))
         .collect(Collectors.joining("|"));
