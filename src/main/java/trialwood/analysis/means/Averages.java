@@ -1,5 +1,6 @@
 package trialwood.analysis.means;
 
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,15 +33,27 @@ record Averages(Design design, List<String> fixed) {
   /** One row of the model for each combination of the fixed factors' levels, by its name. */
   Map<String, double[]> rows() {
     var rows = new LinkedHashMap<String, double[]>();
-    addRows(rows, new int[fixed.size()], 0);
+    addRows(rows, same(), new int[fixed.size()], 0);
     return rows;
   }
 
-  private void addRows(Map<String, double[]> rows, int[] levels, int next) {
+  /** What all rows have in common: the mean and the terms without a fixed factor. */
+  private double[] same() {
+    double[] row = new double[design.width()];
+    row[0] = 1;
+    for (TermColumns term : design.terms()) {
+      if (Collections.disjoint(fixed, term.term().factors())) {
+        addTerm(row, term, new int[0], new int[term.factors().size()], 0);
+      }
+    }
+    return row;
+  }
+
+  private void addRows(Map<String, double[]> rows, double[] same, int[] levels, int next) {
     if (next < fixed.size()) {
       for (int level = 0; level < design.factor(fixed.get(next)).count(); level++) {
         levels[next] = level;
-        addRows(rows, levels, next + 1);
+        addRows(rows, same, levels, next + 1);
       }
       return;
     }
@@ -48,14 +61,15 @@ record Averages(Design design, List<String> fixed) {
     for (int i = 0; i < names.length; i++) {
       names[i] = design.factor(fixed.get(i)).levels().get(levels[i]);
     }
-    rows.put(String.join(":", names), row(levels));
+    rows.put(String.join(":", names), row(same, levels));
   }
 
-  private double[] row(int[] at) {
-    double[] row = new double[design.width()];
-    row[0] = 1;
+  private double[] row(double[] same, int[] at) {
+    double[] row = same.clone();
     for (TermColumns term : design.terms()) {
-      addTerm(row, term, at, new int[term.factors().size()], 0);
+      if (!Collections.disjoint(fixed, term.term().factors())) {
+        addTerm(row, term, at, new int[term.factors().size()], 0);
+      }
     }
     return row;
   }

@@ -106,9 +106,9 @@ public record PairwiseDifferences(
   }
 
   /**
-   * The pair of two levels, {@code first} less {@code second}; empty where it is lacking.
+   * The pair of two levels, {@code first} less {@code second}.
    *
-   * @throws IllegalArgumentException if the two are not compared here
+   * @throws IllegalArgumentException if the two are not among the pairs
    */
   public Pair pair(String first, String second) {
     for (Pair pair : pairs) {

@@ -1,6 +1,7 @@
 package trialwood.analysis.means;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,11 @@ import trialwood.analysis.StudentBelief;
  */
 public record TwoStages(
     Map<String, Environment> environments, Map<String, String> lacking, LinearModel overall) {
+
+  public TwoStages {
+    environments = Collections.unmodifiableMap(new LinkedHashMap<>(environments));
+    lacking = Collections.unmodifiableMap(new LinkedHashMap<>(lacking));
+  }
 
   /**
    * One environment.
