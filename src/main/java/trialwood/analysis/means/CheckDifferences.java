@@ -1,7 +1,10 @@
 package trialwood.analysis.means;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import trialwood.analysis.Answer;
 import trialwood.analysis.Interval;
 import trialwood.analysis.StudentBelief;
@@ -104,8 +107,16 @@ public record CheckDifferences(
 
   /** Interval of an entry that holds together with those of all others. */
   public Interval interval(Entry entry, double level) {
-    double half = distribution.twoSidedQuantile(level) * entry.difference().standardError();
-    double estimate = entry.difference().estimate();
-    return new Interval(estimate - half, estimate + half, level);
+    return StudentTest.around(entry.difference(), distribution.twoSidedQuantile(level), level);
+  }
+
+  /** That interval for every entry, in their order; the quantile is looked for once. */
+  public Map<Entry, Interval> intervals(double level) {
+    double times = distribution.twoSidedQuantile(level);
+    var intervals = new LinkedHashMap<Entry, Interval>();
+    for (Entry entry : entries) {
+      intervals.put(entry, StudentTest.around(entry.difference(), times, level));
+    }
+    return Collections.unmodifiableMap(intervals);
   }
 }

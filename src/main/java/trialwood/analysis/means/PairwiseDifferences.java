@@ -1,7 +1,10 @@
 package trialwood.analysis.means;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import trialwood.analysis.Answer;
 import trialwood.analysis.Interval;
 import trialwood.analysis.Refuse;
@@ -135,9 +138,17 @@ public record PairwiseDifferences(
 
   /** Interval of a pair that holds together with those of all other pairs (Tukey–Kramer). */
   public Interval tukeyInterval(Pair pair, double level) {
-    double half = tukeyQuantile(level) * pair.difference().standardError() / Math.sqrt(2);
-    double estimate = pair.difference().estimate();
-    return new Interval(estimate - half, estimate + half, level);
+    return StudentTest.around(pair.difference(), tukeyQuantile(level) / Math.sqrt(2), level);
+  }
+
+  /** That interval for every pair, in their order; the quantile is looked for once. */
+  public Map<Pair, Interval> tukeyIntervals(double level) {
+    double times = tukeyQuantile(level) / Math.sqrt(2);
+    var intervals = new LinkedHashMap<Pair, Interval>();
+    for (Pair pair : pairs) {
+      intervals.put(pair, StudentTest.around(pair.difference(), times, level));
+    }
+    return Collections.unmodifiableMap(intervals);
   }
 
   /** Quantile of the studentised range for this table; over √2 it is one of t. */

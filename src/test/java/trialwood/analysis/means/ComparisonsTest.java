@@ -52,6 +52,20 @@ class ComparisonsTest {
   }
 
   @Test
+  void the_intervals_of_all_are_those_of_each() {
+    PairwiseDifferences pairs = means().pairs();
+    CheckDifferences check = means().against("check").value().orElseThrow();
+    pairs
+        .tukeyIntervals(0.9)
+        .forEach((pair, all) -> assertThat(all).isEqualTo(pairs.tukeyInterval(pair, 0.9)));
+    check
+        .intervals(0.9)
+        .forEach((entry, all) -> assertThat(all).isEqualTo(check.interval(entry, 0.9)));
+    assertThat(pairs.tukeyIntervals(0.9)).hasSize(6);
+    assertThat(check.intervals(0.9)).hasSize(3);
+  }
+
+  @Test
   void a_pair_can_be_asked_for_either_way_round() {
     PairwiseDifferences pairs = means().pairs();
     PairwiseDifferences.Pair pair = pairs.pair("b", "a");
