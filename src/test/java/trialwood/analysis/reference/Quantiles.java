@@ -28,9 +28,9 @@ final class Quantiles implements Family {
         "qnorm",
         row -> Quantile.of(NormalDistribution.of(0, 1), row.number("p")),
         "qf",
-        row -> Quantile.of(f(row), row.number("p")),
+        Quantiles::ofF,
         "pf_upper",
-        row -> f(row).survivalProbability(row.number("f")),
+        Quantiles::aboveF,
         "qtukey",
         row -> range(row).quantile(row.number("p")),
         "ptukey",
@@ -41,8 +41,21 @@ final class Quantiles implements Family {
         row -> dunnett(row).oneSidedQuantile(row.number("p")));
   }
 
-  private static FDistribution f(Row row) {
-    return FDistribution.of(row.number("df1"), row.number("df2"));
+  /** With infinitely many degrees of freedom below, F is χ² over its own. */
+  private static Object ofF(Row row) {
+    double df1 = row.number("df1");
+    double df2 = row.number("df2");
+    return Double.isInfinite(df2)
+        ? Quantile.of(ChiSquaredDistribution.of(df1), row.number("p")) / df1
+        : Quantile.of(FDistribution.of(df1, df2), row.number("p"));
+  }
+
+  private static Object aboveF(Row row) {
+    double df1 = row.number("df1");
+    double df2 = row.number("df2");
+    return Double.isInfinite(df2)
+        ? ChiSquaredDistribution.of(df1).survivalProbability(df1 * row.number("f"))
+        : FDistribution.of(df1, df2).survivalProbability(row.number("f"));
   }
 
   private StudentisedRange range(Row row) {
