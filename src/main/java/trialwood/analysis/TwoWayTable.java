@@ -13,12 +13,14 @@ import java.util.List;
  *
  * Every cell weighs the same. Sums of squares are those of the cell means: SS(rows) = q Σ(row
  * effect)², SS(columns) = g Σ(column effect)², SS(interaction) = Σ(interaction)², for g rows and q
- * columns.
+ * columns; a sum that is no more than rounding is 0.
  *
  * <p>Source: Fisher, R. A. and Mackenzie, W. A. (1923) Studies in crop variation II. Journal of
  * Agricultural Science 13, 311–320
  */
 public final class TwoWayTable {
+
+  private static final double ROUNDING = 1e-26;
 
   private final List<String> rows;
   private final List<String> columns;
@@ -26,6 +28,9 @@ public final class TwoWayTable {
   private final double[] rowMeans;
   private final double[] columnMeans;
   private final double grandMean;
+
+  /** Sum of squares below which a difference is only rounding. */
+  private final double nothing;
 
   /**
    * One value.
@@ -54,6 +59,8 @@ public final class TwoWayTable {
       }
     }
     this.grandMean = Arrays.stream(rowMeans).average().orElseThrow();
+    this.nothing =
+        ROUNDING * Arrays.stream(values).flatMapToDouble(Arrays::stream).map(x -> x * x).sum();
   }
 
   /**
@@ -136,12 +143,14 @@ public final class TwoWayTable {
   }
 
   public double rowSquares() {
-    return columns.size()
-        * Arrays.stream(rowMeans).map(mean -> (mean - grandMean) * (mean - grandMean)).sum();
+    return orNothing(
+        columns.size()
+            * Arrays.stream(rowMeans).map(mean -> (mean - grandMean) * (mean - grandMean)).sum());
   }
 
   public double columnSquares() {
-    return rows.size() * Arrays.stream(columnEffects()).map(effect -> effect * effect).sum();
+    return orNothing(
+        rows.size() * Arrays.stream(columnEffects()).map(effect -> effect * effect).sum());
   }
 
   public double interactionSquares() {
@@ -149,7 +158,7 @@ public final class TwoWayTable {
     for (int i = 0; i < rows.size(); i++) {
       squares += interactionSquares(i);
     }
-    return squares;
+    return orNothing(squares);
   }
 
   /** A row's own part of the interaction. */
@@ -159,6 +168,10 @@ public final class TwoWayTable {
       squares += interaction(row, j) * interaction(row, j);
     }
     return squares;
+  }
+
+  private double orNothing(double squares) {
+    return squares <= nothing ? 0 : squares;
   }
 
   /** (g − 1)(q − 1). */

@@ -37,6 +37,7 @@ public record Uniformity(
     double candidate, double reference, double variance, int years, int references) {
 
   private static final int WINDOW = 9;
+  private static final double ROUNDING = 1e-20;
 
   /**
    * Lacking unless the candidate and at least two reference varieties were measured in every year,
@@ -72,7 +73,7 @@ public record Uniformity(
       squares += trend.squares();
     }
     int df = years.size() * (names.size() - 1);
-    return squares > 0
+    return squares > ROUNDING
         ? Answer.known(new Uniformity(own, level, squares / df, years.size(), names.size()))
         : Answer.lacking("The reference varieties do not vary about their trend.");
   }

@@ -33,6 +33,8 @@ public record YearSlopes(
     double remainder,
     int remainderDf) {
 
+  private static final double ROUNDING = 1e-12;
+
   public YearSlopes {
     slopes = List.copyOf(slopes);
   }
@@ -58,7 +60,7 @@ public record YearSlopes(
     int slopeDf = years - 1;
     int remainderDf = slopeDf * (varieties - 2);
     double remainder = (table.interactionSquares() - squares) / remainderDf;
-    return remainder > 0
+    return remainder > ROUNDING * table.interactionSquares()
         ? Answer.known(
             new YearSlopes(table, slopes, squares / slopeDf, slopeDf, remainder, remainderDf))
         : Answer.lacking("The slopes of the years leave nothing to judge the error by.");

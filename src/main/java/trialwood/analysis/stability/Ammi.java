@@ -84,15 +84,13 @@ public final class Ammi {
     int entries = table.rows().size();
     int environments = table.columns().size();
     DMatrixRMaj interaction = new DMatrixRMaj(entries, environments);
-    double size = 0;
     for (int i = 0; i < entries; i++) {
       for (int j = 0; j < environments; j++) {
         interaction.set(i, j, table.interaction(i, j));
-        size = Math.max(size, Math.abs(table.at(i, j)));
       }
     }
     double total = table.interactionSquares();
-    if (Math.sqrt(total) <= ROUNDING * size) {
+    if (total == 0) {
       return Answer.lacking("The entries keep the same distances in every environment.");
     }
     SingularValueDecomposition_F64<DMatrixRMaj> svd =

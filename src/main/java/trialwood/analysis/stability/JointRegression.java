@@ -34,6 +34,8 @@ public record JointRegression(
     double deviationSquares,
     int deviationDf) {
 
+  private static final double ROUNDING = 1e-12;
+
   public JointRegression {
     lines = List.copyOf(lines);
   }
@@ -44,23 +46,26 @@ public record JointRegression(
     if (environments < 3) {
       return Answer.lacking("A slope on the environments needs at least three of them.");
     }
+    double interaction = table.interactionSquares();
     double[] index = table.columnEffects();
     var lines = new ArrayList<StabilityLine>();
     double slopes = 0;
     for (int i = 0; i < table.rows().size(); i++) {
-      if (!(StraightLine.through(index, table.row(i)) instanceof Answer.Known<StraightLine> line)) {
+      if (table.columnSquares() == 0
+          || !(StraightLine.through(index, table.row(i)) instanceof Answer.Known<StraightLine> line)) {
         return Answer.lacking("All environments have the same mean: none is better or poorer.");
       }
       StabilityLine own = new StabilityLine(table.rows().get(i), line.answer());
       lines.add(own);
       slopes += (own.slope() - 1) * (own.slope() - 1) * line.answer().spread();
     }
+    double deviations = interaction - slopes;
     return Answer.known(
         new JointRegression(
             lines,
             slopes,
             lines.size() - 1,
-            Math.max(0, table.interactionSquares() - slopes),
+            deviations <= ROUNDING * interaction ? 0 : deviations,
             (lines.size() - 1) * (environments - 2)));
   }
 
