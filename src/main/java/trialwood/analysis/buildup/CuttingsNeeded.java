@@ -20,6 +20,7 @@ public record CuttingsNeeded(
     int need, double confidence, int cuttings, double chance, int expectedOnly) {
 
   private static final int MOST = 10_000_000;
+  private static final double LARGE = 1e200;
 
   /**
    * With a known rate: rooted ~ Binomial(cuttings, rate). Lacking beyond ten million.
@@ -78,20 +79,25 @@ public record CuttingsNeeded(
             need, confidence, enough, chance.applyAsDouble(enough), (int) expected));
   }
 
-  /** Pr(rooted &lt; need), from the term of need − 1 down. */
+  /** Pr(rooted &lt; need), from the term of need − 1 down, kept in scale. */
   private static double below(int need, int cuttings, double a, double b) {
     int x = need - 1;
-    double term =
-        Math.exp(
-            LogBeta.value(x + a, cuttings - x + b)
-                - LogBeta.value(a, b)
-                - LogBeta.value(x + 1.0, cuttings - x + 1.0)
-                - Math.log(cuttings + 1.0));
+    double logScale =
+        LogBeta.value(x + a, cuttings - x + b)
+            - LogBeta.value(a, b)
+            - LogBeta.value(x + 1.0, cuttings - x + 1.0)
+            - Math.log(cuttings + 1.0);
+    double term = 1;
     double sum = 0;
     for (; x >= 0; x--) {
       sum += term;
       term *= x * (cuttings - x + b) / ((cuttings - x + 1.0) * (x - 1 + a));
+      if (sum > LARGE) {
+        sum /= LARGE;
+        term /= LARGE;
+        logScale += Math.log(LARGE);
+      }
     }
-    return Math.min(1, sum);
+    return Math.min(1, Math.exp(logScale + Math.log(sum)));
   }
 }
