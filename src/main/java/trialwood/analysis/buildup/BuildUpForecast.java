@@ -8,9 +8,9 @@ import trialwood.analysis.Answer;
 import trialwood.analysis.Refuse;
 
 /**
- * The chance of having enough plants when rooting, weaning and survival are only believed: the rates
- * of every cycle are drawn from what is believed of them, the plants then live or die one by one.
- * The same question always gives the same answer, for the draws start from one fixed seed.
+ * The chance of having enough plants when rooting, weaning and survival are only believed: the
+ * rates of every cycle are drawn from what is believed of them, the plants then live or die one by
+ * one. The same question always gives the same answer, for the draws start from one fixed seed.
  *
  * @param target plants wanted
  * @param draws how often the build-up was played through
@@ -42,7 +42,8 @@ public record BuildUpForecast(
       most *= cycle.cuttings() + 1.0;
     }
     if (most > Integer.MAX_VALUE) {
-      return Answer.lacking("More than two thousand million plants are possible: too many to count.");
+      return Answer.lacking(
+          "More than two thousand million plants are possible: too many to count.");
     }
     var random = new SplittableRandom(SEED);
     int[] reached = new int[DRAWS];
@@ -57,7 +58,8 @@ public record BuildUpForecast(
       reached[draw] = stock;
     }
     Arrays.sort(reached);
-    double chance = Arrays.stream(reached).filter(stock -> stock >= target).count() / (double) DRAWS;
+    double chance =
+        Arrays.stream(reached).filter(stock -> stock >= target).count() / (double) DRAWS;
     return Answer.known(
         new BuildUpForecast(
             target,

@@ -75,8 +75,7 @@ public record CuttingsNeeded(
       }
     }
     return Answer.known(
-        new CuttingsNeeded(
-            need, confidence, enough, chance.applyAsDouble(enough), (int) expected));
+        new CuttingsNeeded(need, confidence, enough, chance.applyAsDouble(enough), (int) expected));
   }
 
   /** Pr(rooted &lt; need), from the term of need − 1 down, kept in scale. */

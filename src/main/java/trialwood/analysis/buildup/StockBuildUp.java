@@ -13,12 +13,12 @@ import trialwood.analysis.Refuse;
  * <pre>N(t+1) = Bin(N(t), stock survival) + Bin(cuttings · N(t), rooting · survival)
  * E(t+1) = m E(t),  Var(t+1) = m² Var(t) + v E(t)</pre>
  *
- * with m and v the mean and variance of what comes in place of one plant. Its generating function is
- * that of one plant, cycle within cycle, to the power of the plants one starts with; read on the unit
- * circle and turned back by a discrete Fourier transform it gives every probability.
+ * with m and v the mean and variance of what comes in place of one plant. Its generating function
+ * is that of one plant, cycle within cycle, to the power of the plants one starts with; read on the
+ * unit circle and turned back by a discrete Fourier transform it gives every probability.
  *
- * <p>Source: Harris, T. E. (1963) The Theory of Branching Processes, Springer, chapter I; Cooley, J.
- * W. and Tukey, J. W. (1965) An algorithm for the machine calculation of complex Fourier series.
+ * <p>Source: Harris, T. E. (1963) The Theory of Branching Processes, Springer, chapter I; Cooley,
+ * J. W. and Tukey, J. W. (1965) An algorithm for the machine calculation of complex Fourier series.
  * Mathematics of Computation 19, 297–301
  *
  * @param plants to start with, at least 1
@@ -101,8 +101,7 @@ public record StockBuildUp(int plants, List<Cycle> cycles) {
 
     Expectation after(Cycle cycle) {
       return new Expectation(
-          cycle.mean() * mean,
-          cycle.mean() * cycle.mean() * variance + cycle.variance() * mean);
+          cycle.mean() * mean, cycle.mean() * cycle.mean() * variance + cycle.variance() * mean);
     }
 
     /** The normal approximation, with half a plant of continuity: a check on the exact answer. */

@@ -20,7 +20,8 @@ public record UncertainCycle(int cuttings, Belief rooting, Belief survival, Beli
 
   /** One possible truth. */
   Cycle draw(SplittableRandom random) {
-    return new Cycle(cuttings, draw(rooting, random), draw(survival, random), draw(stockSurvival, random));
+    return new Cycle(
+        cuttings, draw(rooting, random), draw(survival, random), draw(stockSurvival, random));
   }
 
   private static double draw(Belief rate, SplittableRandom random) {

@@ -48,13 +48,11 @@ public final class ColourDifference {
             - 0.20 * cosine(4 * hue - 63);
     double weightH = 1 + 0.015 * chroma * waves;
     double blue = (hue - 275) / 25;
-    double rotation =
-        -2 * nearGrey(chroma) * Math.sin(Math.toRadians(60 * Math.exp(-blue * blue)));
+    double rotation = -2 * nearGrey(chroma) * Math.sin(Math.toRadians(60 * Math.exp(-blue * blue)));
 
     double byLightness = (other.lightness() - one.lightness()) / weightL;
     double byChroma = (chroma2 - chroma1) / weightC;
-    double byHue =
-        2 * Math.sqrt(chroma1 * chroma2) * Math.sin(Math.toRadians(turn / 2)) / weightH;
+    double byHue = 2 * Math.sqrt(chroma1 * chroma2) * Math.sin(Math.toRadians(turn / 2)) / weightH;
     return Math.sqrt(
         Math.max(
             0,

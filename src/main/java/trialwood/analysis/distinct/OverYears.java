@@ -13,8 +13,8 @@ import trialwood.analysis.TwoWayTable;
  * <pre>LSD = t √2 √(MS/k)</pre>
  *
  * with MS the varieties × years mean square, k years of test and t two-tailed on the degrees of
- * freedom of MS. The mean square may come from this table, from a longer row of years, or, where the
- * years only stretch or shrink all differences, from what is left after a slope for each year
+ * freedom of MS. The mean square may come from this table, from a longer row of years, or, where
+ * the years only stretch or shrink all differences, from what is left after a slope for each year
  * ({@link YearSlopes}).
  *
  * <p>Source: UPOV TGP/8 Part II, Combined over-years criteria for distinctness; Patterson, H. D.
@@ -41,7 +41,9 @@ public record OverYears(TwoWayTable table, double meanSquare, double df) {
     Refuse.unless(df > 0, "Degrees of freedom must be above 0, not %s.", df);
   }
 
-  /** The criterion from the years of test alone; lacking where no variety varies from year to year. */
+  /**
+   * The criterion from the years of test alone; lacking where no variety varies from year to year.
+   */
   public static Answer<OverYears> of(TwoWayTable table) {
     double meanSquare = table.interactionSquares() / table.interactionDf();
     return meanSquare > 0

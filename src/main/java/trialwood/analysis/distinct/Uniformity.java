@@ -21,11 +21,11 @@ import trialwood.analysis.Refuse;
  *
  * <pre>UC = reference mean + t √(V(1/k + 1/(R k)))</pre>
  *
- * with V the variance of the adjusted values of the R reference varieties within years, k(R − 1) df,
- * and t one-tailed.
+ * with V the variance of the adjusted values of the R reference varieties within years, k(R − 1)
+ * df, and t one-tailed.
  *
- * <p>Source: UPOV TGP/8 Part II, The combined over-years uniformity criterion (COYU), moving-average
- * form
+ * <p>Source: UPOV TGP/8 Part II, The combined over-years uniformity criterion (COYU),
+ * moving-average form
  *
  * @param candidate mean over the years of its adjusted ln(sd + 1)
  * @param reference the same of the reference varieties
@@ -91,7 +91,8 @@ public record Uniformity(
   public double limit(double level) {
     Refuse.unlessInside(level, "level of a test");
     double t = Quantile.of(TDistribution.of(df()), 1 - level);
-    return reference + t * Math.sqrt(variance * (1.0 / years + 1.0 / (references * (double) years)));
+    return reference
+        + t * Math.sqrt(variance * (1.0 / years + 1.0 / (references * (double) years)));
   }
 
   public boolean uniform(double level) {

@@ -8,8 +8,8 @@ import trialwood.analysis.TwoWayTable;
 
 /**
  * Modified joint regression of a variety × year table: years that stretch or shrink all differences
- * between varieties. In each year the variety means are regressed on their means over the years; the
- * k slopes average 1. What they explain of the varieties × years squares,
+ * between varieties. In each year the variety means are regressed on their means over the years;
+ * the k slopes average 1. What they explain of the varieties × years squares,
  *
  * <pre>Σ_j (slope_j − 1)² Σ_i (variety effect_i)²,  k − 1 df</pre>
  *
@@ -76,7 +76,9 @@ public record YearSlopes(
     return FDistribution.of(slopeDf, remainderDf).survivalProbability(f());
   }
 
-  /** The criterion to use: with the remainder where the slopes differ at the level, else without. */
+  /**
+   * The criterion to use: with the remainder where the slopes differ at the level, else without.
+   */
   public Answer<OverYears> criterion(double level) {
     return pValue() <= level
         ? Answer.known(new OverYears(table, remainder, remainderDf))

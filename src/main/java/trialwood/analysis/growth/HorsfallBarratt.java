@@ -5,8 +5,8 @@ import trialwood.analysis.Refuse;
 
 /**
  * Disease graded by eye in twelve grades, 0 for none to 11 for all, narrow near both ends because
- * the eye sees healthy tissue as readily as diseased. A grade is a class, not a quantity: grades are
- * never averaged, their midpoints are. Class ends belong to the lower grade.
+ * the eye sees healthy tissue as readily as diseased. A grade is a class, not a quantity: grades
+ * are never averaged, their midpoints are. Class ends belong to the lower grade.
  *
  * <p>Source: Horsfall, J. G. and Barratt, R. W. (1945) An improved grading system for measuring
  * plant diseases (abstract). Phytopathology 35, 655

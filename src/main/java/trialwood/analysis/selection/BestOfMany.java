@@ -4,10 +4,10 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
 import trialwood.analysis.Refuse;
 
 /**
- * The best few of a finite number of candidates. Even if all were alike, the best of many would look
- * good: the mean of the k best of n normal values is expected i standard deviations above the mean
- * of all (the mean of the expected order statistics). With g the density of the best value that is
- * not kept among n − 1 others,
+ * The best few of a finite number of candidates. Even if all were alike, the best of many would
+ * look good: the mean of the k best of n normal values is expected i standard deviations above the
+ * mean of all (the mean of the expected order statistics). With g the density of the best value
+ * that is not kept among n − 1 others,
  *
  * <pre>i = (n/k) ∫ φ(x) g(x) dx,  g(x) ∝ Φ(x)ⁿ⁻ᵏ⁻¹ (1 − Φ(x))ᵏ⁻¹ φ(x)</pre>
  *

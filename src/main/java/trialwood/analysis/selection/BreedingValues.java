@@ -25,8 +25,8 @@ import trialwood.analysis.Refuse;
  * Up to {@value #DENSE} equations they are inverted, which also gives the error variances; larger
  * ones are solved by conjugate gradients and give the values alone.
  *
- * <p>Source: Henderson, C. R. (1975) Best linear unbiased estimation and prediction under a selection
- * model. Biometrics 31, 423–447; Henderson (1976) Biometrics 32, 69–83
+ * <p>Source: Henderson, C. R. (1975) Best linear unbiased estimation and prediction under a
+ * selection model. Biometrics 31, 423–447; Henderson (1976) Biometrics 32, 69–83
  *
  * @param fixed estimates b by name
  * @param plants one line each, parents before offspring
@@ -36,7 +36,8 @@ public record BreedingValues(Map<String, Double> fixed, List<BreedingValue> plan
   /** The most equations that are inverted. */
   static final int DENSE = 1_000;
 
-  private static final String LARGE = "The pedigree is too large to compute how sure each value is.";
+  private static final String LARGE =
+      "The pedigree is too large to compute how sure each value is.";
 
   public BreedingValues {
     fixed = Collections.unmodifiableMap(new LinkedHashMap<>(fixed));
@@ -58,7 +59,8 @@ public record BreedingValues(Map<String, Double> fixed, List<BreedingValue> plan
     if (records.isEmpty()) {
       return Answer.lacking("No plant has been measured.");
     }
-    if (!(InverseRelationships.of(pedigree) instanceof Answer.Known<InverseRelationships> inverse)) {
+    if (!(InverseRelationships.of(pedigree)
+        instanceof Answer.Known<InverseRelationships> inverse)) {
       return Answer.lacking(Pedigree.SINGULAR);
     }
     var names = new LinkedHashSet<String>();

@@ -67,9 +67,7 @@ record FamilyProfile(List<FamilySample> families) {
   private double squares(double ratio) {
     double mean = mean(ratio);
     return FamilySample.within(families)
-        + sum(
-            family ->
-                weight(family, ratio) * (family.mean() - mean) * (family.mean() - mean));
+        + sum(family -> weight(family, ratio) * (family.mean() - mean) * (family.mean() - mean));
   }
 
   private double sum(ToDoubleFunction<FamilySample> part) {

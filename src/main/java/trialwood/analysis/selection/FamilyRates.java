@@ -7,10 +7,10 @@ import trialwood.analysis.BetaPrior;
 import trialwood.analysis.Refuse;
 
 /**
- * Rates of several families, each shrunk towards the mean of all by what the families themselves say
- * of how much families differ (empirical Bayes): true rates are Beta(a, b), with mean m = a/(a + b)
- * and likeness of seedlings of one family ρ = 1/(a + b + 1). The uncertainty of a and b is not in
- * the intervals of the families.
+ * Rates of several families, each shrunk towards the mean of all by what the families themselves
+ * say of how much families differ (empirical Bayes): true rates are Beta(a, b), with mean m = a/(a
+ * + b) and likeness of seedlings of one family ρ = 1/(a + b + 1). The uncertainty of a and b is not
+ * in the intervals of the families.
  *
  * @param prior Beta(a, b)
  * @param logLikelihood natural logarithm of the probability of all counts under it, coefficients

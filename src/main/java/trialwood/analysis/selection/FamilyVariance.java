@@ -6,7 +6,8 @@ import trialwood.analysis.Answer;
 import trialwood.analysis.Refuse;
 
 /**
- * Variance between and within families by analysis of variance, S families with nᵢ plants, N in all,
+ * Variance between and within families by analysis of variance, S families with nᵢ plants, N in
+ * all,
  *
  * <pre>n₀ = (N − Σnᵢ²/N)/(S − 1),  σ²_f = (MS_family − MS_within)/n₀,  t = σ²_f/(σ²_f + σ²_w)
  * se(t)² = 2(N − 1)(1 − t)²(1 + (n₀ − 1)t)²/(n₀²(N − S)(S − 1))</pre>

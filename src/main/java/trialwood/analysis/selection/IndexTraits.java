@@ -7,8 +7,8 @@ import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import trialwood.analysis.Refuse;
 
 /**
- * Several traits to be improved together: their phenotypic (co)variances P and genetic (co)variances
- * G, n × n, and the weights of an index Σ bⱼxⱼ over the traits.
+ * Several traits to be improved together: their phenotypic (co)variances P and genetic
+ * (co)variances G, n × n, and the weights of an index Σ bⱼxⱼ over the traits.
  *
  * <p>Weights are shown with every index, never applied silently: they follow from what the breeder
  * says a unit of each trait is worth, or from the gains wanted.
@@ -103,8 +103,7 @@ public final class IndexTraits {
   }
 
   private DMatrixRMaj column(double[] values, String what) {
-    Refuse.unless(
-        values.length == traits(), "%d traits but %d values.", traits(), values.length);
+    Refuse.unless(values.length == traits(), "%d traits but %d values.", traits(), values.length);
     for (double value : values) {
       Refuse.unlessFinite(value, what);
     }

@@ -6,8 +6,8 @@ import trialwood.analysis.Answer;
 
 /**
  * The inverse of the relationship matrix, written down directly: plant i with parents m and f adds
- * vv′/d_i, where v is 1 for the plant and −½ for each known parent and d_i is what its parents do not
- * determine. Nearly all of it is 0.
+ * vv′/d_i, where v is 1 for the plant and −½ for each known parent and d_i is what its parents do
+ * not determine. Nearly all of it is 0.
  *
  * <p>Sources: Henderson, C. R. (1976) Biometrics 32, 69–83; with inbreeding: Quaas, R. L. (1976)
  * Computing the diagonal elements and inverse of a large numerator relationship matrix. Biometrics

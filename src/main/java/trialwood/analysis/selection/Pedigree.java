@@ -15,16 +15,17 @@ import trialwood.analysis.Refuse;
  * Plants in an order in which parents stand before their offspring, with their inbreeding F, the
  * probability that the two genes of a plant at one place are copies of one gene of an ancestor.
  *
- * <p>F is found plant by plant from the plant's own row of the Cholesky factor L of the relationship
- * matrix, A = L D L′: a_ii = Σ l²_ij d_j over its ancestors, from the youngest back. Plants with the
- * same two parents share their F.
- *
- * <p>Source: Meuwissen, T. H. E. and Luo, Z. (1992) Computing inbreeding coefficients in large
- * populations. Genetics Selection Evolution 24, 305–313
+ * <p>Sources: Meuwissen, T. H. E. and Luo, Z. (1992) Computing inbreeding coefficients in large
+ * populations. Genetics Selection Evolution 24, 305–313; for plants of very many ancestors Colleau,
+ * J. J. (2002) An indirect approach to the extensive calculation of relationship coefficients.
+ * Genetics Selection Evolution 34, 409–421
  */
 public final class Pedigree {
 
   static final int UNKNOWN = -1;
+
+  /** A plant with no more variance of its own than this is a copy of its like. */
+  private static final double COPY = 1e-12;
 
   static final String SINGULAR =
       "A plant bred from wholly inbred parents is a copy of its like: the pedigree has no inverse.";
@@ -47,15 +48,15 @@ public final class Pedigree {
       fathers[i] = position(ordered.get(i).father());
       positions.put(ids.get(i), i);
     }
-    this.inbreeding = new double[n];
-    this.ownVariance = new double[n];
-    inbreed();
+    var bred = new Inbreeding(mothers, fathers);
+    this.inbreeding = bred.coefficients();
+    this.ownVariance = bred.ownVariances();
   }
 
   /**
    * @param plants in any order
-   * @throws IllegalArgumentException if a plant stands there twice, a parent does not, or a plant is
-   *     its own ancestor
+   * @throws IllegalArgumentException if a plant stands there twice, a parent does not, or a plant
+   *     is its own ancestor
    */
   public static Pedigree of(Collection<Plant> plants) {
     Map<String, Plant> byId = new HashMap<>();
@@ -93,7 +94,7 @@ public final class Pedigree {
 
   /** Whether some plant, bred from wholly inbred parents, is a mere copy. */
   boolean singular() {
-    return Arrays.stream(ownVariance).anyMatch(variance -> variance <= 0);
+    return Arrays.stream(ownVariance).anyMatch(variance -> variance <= COPY);
   }
 
   int positionOf(String id) {
@@ -125,24 +126,6 @@ public final class Pedigree {
     return parent == null ? UNKNOWN : positionOf(parent);
   }
 
-  private void inbreed() {
-    var ancestors = new Ancestors(mothers, fathers, ownVariance);
-    Map<Long, Double> crosses = new HashMap<>();
-    for (int i = 0; i < size(); i++) {
-      int mother = mothers[i];
-      int father = fathers[i];
-      double fromMother = mother == UNKNOWN ? 0 : (1 + inbreeding[mother]) / 4;
-      double fromFather = father == UNKNOWN ? 0 : (1 + inbreeding[father]) / 4;
-      ownVariance[i] = 1 - fromMother - fromFather;
-      if (mother != UNKNOWN && father != UNKNOWN) {
-        long cross = (long) Math.min(mother, father) * size() + Math.max(mother, father);
-        int plant = i;
-        inbreeding[i] =
-            crosses.computeIfAbsent(cross, pair -> ancestors.relationshipToSelf(plant) - 1);
-      }
-    }
-  }
-
   /** Parents before offspring: whoever waits for no parent any more is next. */
   private static List<Plant> ordered(Collection<Plant> plants, Map<String, Plant> byId) {
     Map<String, List<Plant>> offspring = new HashMap<>();
@@ -152,7 +135,10 @@ public final class Pedigree {
       List<String> parents = plant.parents();
       for (String parent : parents) {
         Refuse.unless(
-            byId.containsKey(parent), "%s, parent of %s, is not in the pedigree.", parent, plant.id());
+            byId.containsKey(parent),
+            "%s, parent of %s, is not in the pedigree.",
+            parent,
+            plant.id());
         offspring.computeIfAbsent(parent, name -> new ArrayList<>()).add(plant);
       }
       waitsFor.put(plant.id(), parents.size());
@@ -173,7 +159,8 @@ public final class Pedigree {
     if (ordered.size() < plants.size()) {
       ordered.forEach(plant -> waitsFor.remove(plant.id()));
       throw Refuse.because(
-          "%s would be its own ancestor.", waitsFor.keySet().stream().sorted().findFirst().orElseThrow());
+          "%s would be its own ancestor.",
+          waitsFor.keySet().stream().sorted().findFirst().orElseThrow());
     }
     return ordered;
   }

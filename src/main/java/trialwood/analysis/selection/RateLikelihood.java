@@ -93,7 +93,6 @@ record RateLikelihood(List<FamilyCount> counts) {
   }
 
   private static BetaPrior moved(BetaPrior at, double[] move, double shrink) {
-    return new BetaPrior(
-        at.a() * Math.exp(shrink * move[0]), at.b() * Math.exp(shrink * move[1]));
+    return new BetaPrior(at.a() * Math.exp(shrink * move[0]), at.b() * Math.exp(shrink * move[1]));
   }
 }

@@ -5,8 +5,8 @@ package trialwood.analysis.selection;
  * drawn from the two are copies of one. To itself it is 1 + F; 1 to a plant that was selfed from a
  * parent not inbred, ½ to a parent, ¼ to a half sib.
  *
- * <p>A column of A = T D T′ in two sweeps over the pedigree: back to the ancestors for T′, forward to
- * the offspring for T; so no table of all pairs is needed.
+ * <p>A column of A = T D T′ in two sweeps over the pedigree: back to the ancestors for T′, forward
+ * to the offspring for T; so no table of all pairs is needed.
  *
  * <p>Sources: Henderson, C. R. (1976) A simple method for computing the inverse of a numerator
  * relationship matrix. Biometrics 32, 69–83; Colleau, J. J. (2002) An indirect approach to the

@@ -7,8 +7,8 @@ import trialwood.analysis.Refuse;
  *
  * <pre>S = i σ_P,  R = h² S = i h σ_A</pre>
  *
- * <p>Source: Lush, J. L. (1937) Animal Breeding Plans, Iowa State College Press; Falconer, D. S. and
- * Mackay, T. F. C. (1996) Introduction to Quantitative Genetics, 4th ed., chapter 11
+ * <p>Source: Lush, J. L. (1937) Animal Breeding Plans, Iowa State College Press; Falconer, D. S.
+ * and Mackay, T. F. C. (1996) Introduction to Quantitative Genetics, 4th ed., chapter 11
  *
  * @param intensity i, in phenotypic standard deviations
  * @param heritability h², 0 to 1

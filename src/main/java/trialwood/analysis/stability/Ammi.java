@@ -64,10 +64,7 @@ public final class Ammi {
   }
 
   private Ammi(
-      TwoWayTable table,
-      List<Axis> axes,
-      DMatrixRMaj entryScores,
-      DMatrixRMaj environmentScores) {
+      TwoWayTable table, List<Axis> axes, DMatrixRMaj entryScores, DMatrixRMaj environmentScores) {
     this.table = table;
     this.axes = List.copyOf(axes);
     this.entryScores = entryScores;

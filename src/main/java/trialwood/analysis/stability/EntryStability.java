@@ -11,7 +11,8 @@ import trialwood.analysis.TwoWayTable;
  * An entry's plain measures of steadiness, g entries in q environments, x_ij the cell mean:
  *
  * <ul>
- *   <li>environmental variance Σ_j (x_ij − x̄_i)²/(q − 1): small for one that is the same everywhere
+ *   <li>environmental variance Σ_j (x_ij − x̄_i)²/(q − 1): small for one that is the same
+ *       everywhere
  *   <li>ecovalence W_i = Σ_j (interaction_ij)²: its part of the interaction (Wricke 1962)
  *   <li>stability variance σ²_i = g W_i/((g − 2)(q − 1)) − ΣW/((g − 1)(g − 2)(q − 1)) (Shukla 1972)
  *   <li>superiority P_i = Σ_j (x_ij − best_j)²/2q: small for one that is near the best everywhere

@@ -52,7 +52,8 @@ public record JointRegression(
     double slopes = 0;
     for (int i = 0; i < table.rows().size(); i++) {
       if (table.columnSquares() == 0
-          || !(StraightLine.through(index, table.row(i)) instanceof Answer.Known<StraightLine> line)) {
+          || !(StraightLine.through(index, table.row(i))
+              instanceof Answer.Known<StraightLine> line)) {
         return Answer.lacking("All environments have the same mean: none is better or poorer.");
       }
       StabilityLine own = new StabilityLine(table.rows().get(i), line.answer());

@@ -35,8 +35,7 @@ class BuildUpTest {
   void the_distribution_agrees_with_its_mean_variance_and_chance_of_none(int seed) {
     Random random = new Random(seed);
     StockBuildUp stock =
-        new StockBuildUp(
-            1 + random.nextInt(4), List.of(any(random), any(random), any(random)));
+        new StockBuildUp(1 + random.nextInt(4), List.of(any(random), any(random), any(random)));
     StockDistribution plants = distribution(stock);
     double total = 0;
     double mean = 0;
@@ -58,8 +57,7 @@ class BuildUpTest {
   @Test
   void many_plants_are_nearly_normal() {
     StockBuildUp stock =
-        new StockBuildUp(
-            40, List.of(new Cycle(8, 0.6, 0.9, 0.9), new Cycle(8, 0.6, 0.9, 0.9)));
+        new StockBuildUp(40, List.of(new Cycle(8, 0.6, 0.9, 0.9), new Cycle(8, 0.6, 0.9, 0.9)));
     for (int target : new int[] {900, 1000, 1100}) {
       assertThat(stock.expected().roughChanceAtLeast(target))
           .isCloseTo(distribution(stock).chanceAtLeast(target), within(0.01));
@@ -104,11 +102,9 @@ class BuildUpTest {
   @Test
   void uncertain_rates_spread_the_forecast() {
     TrayPosterior rooting = TrayPosterior.of(List.of(new TrayCount(14, 24), new TrayCount(10, 24)));
-    UncertainCycle believed =
-        new UncertainCycle(10, rooting, new KnownRate(0.9), new KnownRate(0));
+    UncertainCycle believed = new UncertainCycle(10, rooting, new KnownRate(0.9), new KnownRate(0));
     UncertainCycle certain =
-        new UncertainCycle(
-            10, new KnownRate(rooting.mean()), new KnownRate(0.9), new KnownRate(0));
+        new UncertainCycle(10, new KnownRate(rooting.mean()), new KnownRate(0.9), new KnownRate(0));
     BuildUpForecast wide =
         BuildUpForecast.of(5, List.of(believed, believed), 100).value().orElseThrow();
     BuildUpForecast narrow =
@@ -131,8 +127,7 @@ class BuildUpTest {
     CuttingsNeeded needed = CuttingsNeeded.atRate(need, rate, confidence).value().orElseThrow();
     assertThat(needed.chance()).isGreaterThanOrEqualTo(confidence);
     if (needed.cuttings() > need) {
-      assertThat(
-              BinomialDistribution.of(needed.cuttings() - 1, rate).survivalProbability(need - 1))
+      assertThat(BinomialDistribution.of(needed.cuttings() - 1, rate).survivalProbability(need - 1))
           .isLessThan(confidence);
     }
   }

@@ -42,6 +42,8 @@ class ColourDifferenceTest {
 
   private static Lab any(Random random) {
     return new Lab(
-        100 * random.nextDouble(), 200 * random.nextDouble() - 100, 200 * random.nextDouble() - 100);
+        100 * random.nextDouble(),
+        200 * random.nextDouble() - 100,
+        200 * random.nextDouble() - 100);
   }
 }

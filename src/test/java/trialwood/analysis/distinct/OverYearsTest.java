@@ -59,7 +59,8 @@ class OverYearsTest {
   @Test
   void a_year_that_stretches_the_differences_is_taken_out_of_the_error() {
     TwoWayTable table =
-        table(new double[][] {{10, 20, 41}, {12, 25, 50}, {14, 29, 61}, {16, 36, 70}, {18, 40, 81}});
+        table(
+            new double[][] {{10, 20, 41}, {12, 25, 50}, {14, 29, 61}, {16, 36, 70}, {18, 40, 81}});
     OverYears adjusted =
         YearSlopes.of(table).value().orElseThrow().criterion(0.01).value().orElseThrow();
     assertThat(adjusted.meanSquare()).isLessThan(criterion(table).meanSquare());

@@ -45,7 +45,12 @@ class UniformityTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.05, 2.2822", "0.02, 2.3155", "0.01, 2.3386", "0.005, 2.3603", "0.002, 2.3876", "0.001, 2.4074"
+    "0.05, 2.2822",
+    "0.02, 2.3155",
+    "0.01, 2.3386",
+    "0.005, 2.3603",
+    "0.002, 2.3876",
+    "0.001, 2.4074"
   })
   void the_limit_is_met(double level, double wanted) {
     Uniformity uniformity = Uniformity.of(CANDIDATE, references()).value().orElseThrow();

@@ -84,8 +84,7 @@ class GrowthCurveTest {
     double area = DiseaseProgress.of(readings).value().orElseThrow().area();
     Reading from = readings.get(2);
     Reading to = readings.get(3);
-    readings.add(
-        new Reading((from.time() + to.time()) / 2, (from.value() + to.value()) / 2));
+    readings.add(new Reading((from.time() + to.time()) / 2, (from.value() + to.value()) / 2));
     assertThat(DiseaseProgress.of(readings).value().orElseThrow().area())
         .isCloseTo(area, within(1e-9));
   }

@@ -74,8 +74,7 @@ final class BuildUp implements Family {
     return new StockBuildUp(
         row.whole("start_plants"),
         IntStream.range(0, cuttings.length)
-            .mapToObj(
-                t -> new Cycle((int) cuttings[t], rooting[t], survival[t], stockSurvival[t]))
+            .mapToObj(t -> new Cycle((int) cuttings[t], rooting[t], survival[t], stockSurvival[t]))
             .toList());
   }
 

@@ -43,8 +43,7 @@ final class Growth implements Family {
     return switch (row.quantity()) {
       case "rgr_overall" -> orNone(curve(row).relativeRate());
       case "rgr_regression" -> orNone(curve(row).relativeLine().map(StraightLine::slope));
-      case "rgr_regression_se" ->
-          orNone(then(curve(row).relativeLine(), StraightLine::slopeError));
+      case "rgr_regression_se" -> orNone(then(curve(row).relativeLine(), StraightLine::slopeError));
       case "rgr_interval" -> between(row);
       default -> throw new UnknownRow(row);
     };

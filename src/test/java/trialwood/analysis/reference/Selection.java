@@ -48,7 +48,8 @@ final class Selection implements Family {
         Map.entry(
             "family_blup", row -> of(row, () -> FamilyMeans.of(families(row)), Selection::shrunk)),
         Map.entry(
-            "eb_moment", row -> of(row, () -> FamilyRates.byMoments(counts(row)), Selection::rates)),
+            "eb_moment",
+            row -> of(row, () -> FamilyRates.byMoments(counts(row)), Selection::rates)),
         Map.entry(
             "eb_ml", row -> of(row, () -> FamilyRates.byLikelihood(counts(row)), Selection::rates)),
         Map.entry("smith_hazel", Selection::index),
@@ -186,7 +187,8 @@ final class Selection implements Family {
   private Object inverse(Row row) {
     String[] pair = row.key().split(":");
     return orNone(
-        InverseRelationships.of(pedigree(row, "data")).map(inverse -> inverse.at(pair[0], pair[1])));
+        InverseRelationships.of(pedigree(row, "data"))
+            .map(inverse -> inverse.at(pair[0], pair[1])));
   }
 
   private static Object breedingValue(BreedingValues fit, Row row) {
@@ -216,10 +218,7 @@ final class Selection implements Family {
       }
     }
     return BreedingValues.of(
-        pedigree(row, "pedigree"),
-        records,
-        row.number("var_additive"),
-        row.number("var_residual"));
+        pedigree(row, "pedigree"), records, row.number("var_additive"), row.number("var_residual"));
   }
 
   private Pedigree pedigree(Row row, String input) {
@@ -301,8 +300,7 @@ final class Selection implements Family {
   @SuppressWarnings("unchecked")
   private <T> Object of(Row row, Fitting<T> fitting, BiFunction<T, Row, Object> asked) {
     var fit =
-        (Answer<T>)
-            fits.computeIfAbsent(row.method() + " " + row.given(), given -> fitting.fit());
+        (Answer<T>) fits.computeIfAbsent(row.method() + " " + row.given(), given -> fitting.fit());
     return fit.map(known -> asked.apply(known, row)).value().orElse(Double.NaN);
   }
 

@@ -94,8 +94,8 @@ class StandardsTest {
     return each(
         file,
         line -> {
-          OverYears years = TwoWayTable.of(cells).value().map(OverYears::of).orElseThrow()
-              .value().orElseThrow();
+          OverYears years =
+              TwoWayTable.of(cells).value().map(OverYears::of).orElseThrow().value().orElseThrow();
           String variety = line.get("variety");
           int row = years.table().rowOf(variety);
           assertThat(years.table().rowMean(row))
@@ -146,9 +146,7 @@ class StandardsTest {
       examples.computeIfAbsent(line.get("example"), name -> new ArrayList<>()).add(line);
     }
     return examples.entrySet().stream()
-        .map(
-            example ->
-                DynamicTest.dynamicTest(example.getKey(), () -> areas(example.getValue())))
+        .map(example -> DynamicTest.dynamicTest(example.getKey(), () -> areas(example.getValue())))
         .toList();
   }
 
@@ -211,8 +209,7 @@ class StandardsTest {
   }
 
   private static Lab lab(CSVRecord line, String which) {
-    return new Lab(
-        number(line, "L" + which), number(line, "a" + which), number(line, "b" + which));
+    return new Lab(number(line, "L" + which), number(line, "a" + which), number(line, "b" + which));
   }
 
   private static int whole(CSVRecord line, String column) {

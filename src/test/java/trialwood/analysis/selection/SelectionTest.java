@@ -15,8 +15,7 @@ class SelectionTest {
   @Test
   void the_best_of_two_and_of_three_are_known_in_closed_form() {
     assertThat(new BestOfMany(1, 2).intensity()).isCloseTo(1 / Math.sqrt(Math.PI), within(1e-13));
-    assertThat(new BestOfMany(1, 3).intensity())
-        .isCloseTo(1.5 / Math.sqrt(Math.PI), within(1e-13));
+    assertThat(new BestOfMany(1, 3).intensity()).isCloseTo(1.5 / Math.sqrt(Math.PI), within(1e-13));
     assertThat(new BestOfMany(2, 3).intensity())
         .isCloseTo(0.75 / Math.sqrt(Math.PI), within(1e-13));
   }
@@ -25,7 +24,8 @@ class SelectionTest {
   @CsvSource({"1, 10", "3, 12", "7, 40", "50, 1000", "999, 1000"})
   void the_best_lie_as_far_above_the_mean_as_the_rest_below(int selected, int candidates) {
     double best = selected * new BestOfMany(selected, candidates).intensity();
-    double rest = (candidates - selected) * new BestOfMany(candidates - selected, candidates).intensity();
+    double rest =
+        (candidates - selected) * new BestOfMany(candidates - selected, candidates).intensity();
     assertThat(best).isCloseTo(rest, within(1e-9 * best));
   }
 

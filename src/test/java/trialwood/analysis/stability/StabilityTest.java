@@ -38,21 +38,21 @@ class StabilityTest {
     assertThat(lines.lines().stream().mapToDouble(line -> line.line().residualSquares()).sum())
         .isCloseTo(lines.deviationSquares(), within(1e-9 * total));
 
-    List<EntryStability> measures =
-        EntryStability.of(table, Better.HIGHER).value().orElseThrow();
+    List<EntryStability> measures = EntryStability.of(table, Better.HIGHER).value().orElseThrow();
     assertThat(measures.stream().mapToDouble(EntryStability::ecovalence).sum())
         .isCloseTo(table.interactionSquares(), within(1e-9 * total));
     assertThat(
-            measures.stream().mapToDouble(EntryStability::stabilityVariance).average().orElseThrow())
+            measures.stream()
+                .mapToDouble(EntryStability::stabilityVariance)
+                .average()
+                .orElseThrow())
         .isCloseTo(table.interactionSquares() / table.interactionDf(), within(1e-9 * total));
     assertThat(measures.stream().mapToDouble(EntryStability::rankSum).sum())
         .isEqualTo(entries * (entries + 1.0));
 
     Ammi ammi = Ammi.of(table, 1).value().orElseThrow();
-    assertThat(ammi.axes().stream().mapToDouble(Ammi.Axis::share).sum())
-        .isCloseTo(1, within(1e-9));
-    assertThat(ammi.axes().stream().mapToInt(Ammi.Axis::df).sum())
-        .isEqualTo(table.interactionDf());
+    assertThat(ammi.axes().stream().mapToDouble(Ammi.Axis::share).sum()).isCloseTo(1, within(1e-9));
+    assertThat(ammi.axes().stream().mapToInt(Ammi.Axis::df).sum()).isEqualTo(table.interactionDf());
   }
 
   @ParameterizedTest
