@@ -1,10 +1,6 @@
 package trialwood.analysis.selection;
 
-import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import trialwood.analysis.Refuse;
 
 /**
@@ -32,25 +28,6 @@ public record FamilySample(String family, int plants, double mean, double square
     double mean = values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
     double squares = values.stream().mapToDouble(value -> (value - mean) * (value - mean)).sum();
     return new FamilySample(family, values.size(), mean, squares);
-  }
-
-  /**
-   * Plants gathered by family, in the order in which the families first appear.
-   *
-   * @param families of each plant
-   * @param values of each plant
-   */
-  public static List<FamilySample> gather(List<String> families, double[] values) {
-    Refuse.unless(
-        families.size() == values.length,
-        "%d families but %d values.",
-        families.size(),
-        values.length);
-    Map<String, List<Double>> byFamily = new LinkedHashMap<>();
-    for (int i = 0; i < values.length; i++) {
-      byFamily.computeIfAbsent(families.get(i), name -> new ArrayList<>()).add(values[i]);
-    }
-    return byFamily.entrySet().stream().map(own -> of(own.getKey(), own.getValue())).toList();
   }
 
   /** All plants of all families. */

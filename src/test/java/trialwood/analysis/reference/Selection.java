@@ -1,17 +1,15 @@
 package trialwood.analysis.reference;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import trialwood.analysis.Answer;
 import trialwood.analysis.selection.BestOfMany;
-import trialwood.analysis.selection.BreedingValue;
-import trialwood.analysis.selection.BreedingValues;
 import trialwood.analysis.selection.FamilyCount;
 import trialwood.analysis.selection.FamilyMeans;
 import trialwood.analysis.selection.FamilyRate;
@@ -19,23 +17,23 @@ import trialwood.analysis.selection.FamilyRates;
 import trialwood.analysis.selection.FamilySample;
 import trialwood.analysis.selection.FamilyVariance;
 import trialwood.analysis.selection.IndexTraits;
-import trialwood.analysis.selection.InverseRelationships;
-import trialwood.analysis.selection.Pedigree;
-import trialwood.analysis.selection.Plant;
-import trialwood.analysis.selection.PlantRecord;
-import trialwood.analysis.selection.Relationships;
 import trialwood.analysis.selection.Response;
 import trialwood.analysis.selection.SelectionIndex;
 import trialwood.analysis.selection.Truncation;
 
-/** Selection and pedigree: 09. */
+/** Selection: 09, with {@link Pedigrees}. */
 final class Selection implements Family {
 
   private final Map<String, Answer<?>> fits = new ConcurrentHashMap<>();
-  private final Map<String, Pedigree> pedigrees = new ConcurrentHashMap<>();
 
   @Override
   public Map<String, Function<Row, Object>> methods() {
+    var methods = new HashMap<>(new Pedigrees().methods());
+    methods.putAll(own());
+    return methods;
+  }
+
+  private Map<String, Function<Row, Object>> own() {
     return Map.ofEntries(
         Map.entry("selection_intensity.infinite", Selection::truncation),
         Map.entry("selection_intensity.finite", Selection::bestOfMany),
@@ -54,12 +52,7 @@ final class Selection implements Family {
             "eb_ml", row -> of(row, () -> FamilyRates.byLikelihood(counts(row)), Selection::rates)),
         Map.entry("smith_hazel", Selection::index),
         Map.entry("single_trait", Selection::singleTrait),
-        Map.entry("desired_gains", Selection::desiredGains),
-        Map.entry("inbreeding", row -> pedigree(row, "data").inbreeding(row.key())),
-        Map.entry("relationship_A", this::relationship),
-        Map.entry("relationship_A_inverse", this::inverse),
-        Map.entry(
-            "animal_model", row -> of(row, () -> breedingValues(row), Selection::breedingValue)));
+        Map.entry("desired_gains", Selection::desiredGains));
   }
 
   private static Object truncation(Row row) {
@@ -175,72 +168,6 @@ final class Selection implements Family {
     return traits(row).weightsForGains(row.numbers("d"))[trait(row)];
   }
 
-  private Object relationship(Row row) {
-    Pedigree pedigree = pedigree(row, "data");
-    if (row.quantity().equals("log_determinant")) {
-      return orNone(pedigree.logDeterminant());
-    }
-    String[] pair = row.key().split(":");
-    return Relationships.of(pedigree, pair[0]).to(pair[1]);
-  }
-
-  private Object inverse(Row row) {
-    String[] pair = row.key().split(":");
-    return orNone(
-        InverseRelationships.of(pedigree(row, "data"))
-            .map(inverse -> inverse.at(pair[0], pair[1])));
-  }
-
-  private static Object breedingValue(BreedingValues fit, Row row) {
-    if (row.quantity().equals("fixed_effect")) {
-      return fit.fixed().get(row.key());
-    }
-    BreedingValue plant = fit.of(row.key());
-    return switch (row.quantity()) {
-      case "ebv" -> plant.value();
-      case "pev" -> orNone(plant.errorVariance());
-      case "reliability" -> orNone(plant.reliability());
-      case "accuracy_no_inbreeding_correction" ->
-          Math.sqrt(1 - orNone(plant.errorVariance()) / plant.additiveVariance());
-      default -> throw new UnknownRow(row);
-    };
-  }
-
-  private Answer<BreedingValues> breedingValues(Row row) {
-    DataFile data = row.data();
-    double[] values = data.numbers(row.input("response"));
-    List<String> plants = data.text("id");
-    List<Map<String, Double>> fixed = FixedEffects.of(row.input("fixed"), data);
-    var records = new ArrayList<PlantRecord>();
-    for (int i = 0; i < values.length; i++) {
-      if (!Double.isNaN(values[i])) {
-        records.add(new PlantRecord(plants.get(i), fixed.get(i), values[i]));
-      }
-    }
-    return BreedingValues.of(
-        pedigree(row, "pedigree"), records, row.number("var_additive"), row.number("var_residual"));
-  }
-
-  private Pedigree pedigree(Row row, String input) {
-    return pedigrees.computeIfAbsent(
-        row.input(input),
-        name -> {
-          DataFile data = row.data(input);
-          List<String> mothers = data.text("parent1");
-          List<String> fathers = data.text("parent2");
-          var plants = new ArrayList<Plant>();
-          for (String id : data.text("id")) {
-            int i = plants.size();
-            plants.add(new Plant(id, known(mothers.get(i)), known(fathers.get(i))));
-          }
-          return Pedigree.of(plants);
-        });
-  }
-
-  private static @Nullable String known(String parent) {
-    return parent.isEmpty() || parent.equals("NA") ? null : parent;
-  }
-
   private static List<FamilySample> families(Row row) {
     DataFile data = row.data();
     double[] values = data.numbers(row.input("response"));
@@ -302,9 +229,5 @@ final class Selection implements Family {
     var fit =
         (Answer<T>) fits.computeIfAbsent(row.method() + " " + row.given(), given -> fitting.fit());
     return fit.map(known -> asked.apply(known, row)).value().orElse(Double.NaN);
-  }
-
-  private static double orNone(Answer<Double> answer) {
-    return answer.value().orElse(Double.NaN);
   }
 }

@@ -78,8 +78,6 @@ class FamilyTest {
     assertThatIllegalArgumentException().isThrownBy(() -> FamilySample.of("A", List.of()));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> FamilySample.of("A", List.of(Double.NaN)));
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> FamilySample.gather(List.of("A"), new double[2]));
   }
 
   @ParameterizedTest
