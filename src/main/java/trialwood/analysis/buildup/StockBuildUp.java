@@ -26,8 +26,11 @@ import trialwood.analysis.Refuse;
  */
 public record StockBuildUp(int plants, List<Cycle> cycles) {
 
-  /** The most plants whose distribution is computed. */
+  /** The most plants that are listed. */
   static final int MOST = (1 << 20) - 1;
+
+  /** Beyond so many standard deviations above the mean the probability is less than rounding. */
+  private static final double FAR = 40;
 
   public StockBuildUp {
     cycles = List.copyOf(cycles);
@@ -57,16 +60,19 @@ public record StockBuildUp(int plants, List<Cycle> cycles) {
   }
 
   /**
-   * The probability of every number of plants after the last cycle; lacking where more than a
-   * million are possible, for which {@link Expectation#roughChanceAtLeast} serves.
+   * The probability of every number of plants after the last cycle, up to 40 standard deviations
+   * above the mean; lacking where that is more than a million, for which {@link
+   * Expectation#roughChanceAtLeast} serves.
    */
   public Answer<StockDistribution> distribution() {
-    double most = plants;
+    double possible = plants;
     for (Cycle cycle : cycles) {
-      most *= cycle.most();
+      possible *= cycle.most();
     }
+    Expectation end = expected();
+    double most = Math.min(possible, Math.ceil(end.mean() + FAR * Math.sqrt(end.variance())));
     if (most > MOST) {
-      return Answer.lacking("More than a million plants are possible: too many to list.");
+      return Answer.lacking("More than a million plants may come of it: too many to list.");
     }
     int size = Integer.highestOneBit(Math.max(1, (int) most)) * 2;
     Complex[] values = new Complex[size];

@@ -11,7 +11,7 @@ public final class StockDistribution {
     this.chances = chances;
   }
 
-  /** The largest number possible. */
+  /** The largest number listed; a larger one is impossible, or all but. */
   public int most() {
     return chances.length - 1;
   }

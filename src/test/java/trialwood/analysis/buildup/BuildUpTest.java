@@ -78,6 +78,19 @@ class BuildUpTest {
   }
 
   @Test
+  void many_cycles_are_listed_as_far_as_it_matters() {
+    Cycle cycle = new Cycle(10, 0.7, 0.9, 0.9);
+    StockBuildUp stock = new StockBuildUp(10, List.of(cycle, cycle, cycle, cycle, cycle));
+    StockDistribution plants = distribution(stock);
+    double mean = 0;
+    for (int n = 0; n <= plants.most(); n++) {
+      mean += n * plants.chanceOf(n);
+    }
+    assertThat(mean).isCloseTo(stock.expected().mean(), within(1e-3));
+    assertThat(plants.chanceAtLeast(0)).isCloseTo(1, within(1e-9));
+  }
+
+  @Test
   void too_many_plants_to_list_are_an_answer() {
     Cycle cycle = new Cycle(100, 0.5, 0.9, 0);
     StockBuildUp stock = new StockBuildUp(5, List.of(cycle, cycle, cycle, cycle));
