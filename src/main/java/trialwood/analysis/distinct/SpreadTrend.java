@@ -1,18 +1,19 @@
 package trialwood.analysis.distinct;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * How the spread within reference varieties goes with their mean in one year.
  *
- * @param means of the reference varieties, rising; equal means keep their order
- * @param spreads their ln(sd + 1), in the same order
- * @param trend the centred moving average of the spreads
+ * @param ranked the reference varieties by their means; equal means keep their order
+ * @param trend the centred moving average of their ln(sd + 1), in the same order
  */
-record SpreadTrend(List<Double> means, List<Double> spreads, List<Double> trend) {
+record SpreadTrend(List<VarietyYear> ranked, List<Double> trend) {
 
   /**
    * @param window odd number of varieties averaged; fewer near the ends, as many on either side
@@ -20,51 +21,53 @@ record SpreadTrend(List<Double> means, List<Double> spreads, List<Double> trend)
   static SpreadTrend of(Collection<VarietyYear> references, int window) {
     List<VarietyYear> ranked =
         references.stream().sorted(Comparator.comparingDouble(VarietyYear::mean)).toList();
-    List<Double> spreads = ranked.stream().map(VarietyYear::logSpread).toList();
     var trend = new ArrayList<Double>();
-    for (int i = 0; i < spreads.size(); i++) {
-      int reach = Math.min(window / 2, Math.min(i, spreads.size() - 1 - i));
-      trend.add(average(spreads.subList(i - reach, i + reach + 1)));
+    for (int i = 0; i < ranked.size(); i++) {
+      int reach = Math.min(window / 2, Math.min(i, ranked.size() - 1 - i));
+      trend.add(spread(ranked.subList(i - reach, i + reach + 1)));
     }
-    return new SpreadTrend(
-        ranked.stream().map(VarietyYear::mean).toList(), spreads, List.copyOf(trend));
+    return new SpreadTrend(ranked, List.copyOf(trend));
   }
 
-  /** A variety's ln(sd + 1) less the trend at its mean plus the mean of the references. */
-  double adjusted(VarietyYear line) {
-    return line.logSpread() - at(line.mean()) + average(spreads);
+  /** A variety beside the references, its trend read at its mean. */
+  AdjustedSpread adjusted(VarietyYear line) {
+    return adjusted(line, at(line.mean()));
   }
 
-  double meanAdjusted() {
-    return average(spreads) - average(trend) + average(spreads);
+  /** The references themselves. */
+  List<AdjustedSpread> adjusted() {
+    return IntStream.range(0, ranked.size())
+        .mapToObj(i -> adjusted(ranked.get(i), trend.get(i)))
+        .toList();
   }
 
   /** Squares of the references' adjusted values about their mean. */
   double squares() {
-    double level = meanAdjusted() - average(spreads);
-    double squares = 0;
-    for (int i = 0; i < spreads.size(); i++) {
-      double off = spreads.get(i) - trend.get(i) - level;
-      squares += off * off;
-    }
-    return squares;
+    double[] values = adjusted().stream().mapToDouble(AdjustedSpread::value).toArray();
+    double mean = Arrays.stream(values).average().orElseThrow();
+    return Arrays.stream(values).map(value -> (value - mean) * (value - mean)).sum();
+  }
+
+  private AdjustedSpread adjusted(VarietyYear line, double trendThere) {
+    return new AdjustedSpread(
+        line.variety(), line.year(), line.logSpread() - trendThere + spread(ranked));
   }
 
   /** The trend on the line between the two neighbouring references, flat beyond the ends. */
   private double at(double mean) {
     int above = 0;
-    while (above < means.size() && means.get(above) < mean) {
+    while (above < ranked.size() && ranked.get(above).mean() < mean) {
       above++;
     }
-    if (above == 0 || above == means.size()) {
+    if (above == 0 || above == ranked.size()) {
       return trend.get(above == 0 ? 0 : above - 1);
     }
-    double from = means.get(above - 1);
-    double share = (mean - from) / (means.get(above) - from);
+    double from = ranked.get(above - 1).mean();
+    double share = (mean - from) / (ranked.get(above).mean() - from);
     return trend.get(above - 1) + share * (trend.get(above) - trend.get(above - 1));
   }
 
-  private static double average(List<Double> values) {
-    return values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+  private static double spread(List<VarietyYear> lines) {
+    return lines.stream().mapToDouble(VarietyYear::logSpread).average().orElseThrow();
   }
 }

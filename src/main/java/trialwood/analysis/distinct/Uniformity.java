@@ -27,17 +27,26 @@ import trialwood.analysis.Refuse;
  * <p>Source: UPOV TGP/8 Part II, The combined over-years uniformity criterion (COYU),
  * moving-average form
  *
- * @param candidate mean over the years of its adjusted ln(sd + 1)
- * @param reference the same of the reference varieties
+ * @param candidate its adjusted ln(sd + 1), one a year
+ * @param references those of the reference varieties, one each a year
  * @param variance V
  * @param years k
- * @param references R
+ * @param varieties R
  */
 public record Uniformity(
-    double candidate, double reference, double variance, int years, int references) {
+    List<AdjustedSpread> candidate,
+    List<AdjustedSpread> references,
+    double variance,
+    int years,
+    int varieties) {
 
   private static final int WINDOW = 9;
   private static final double ROUNDING = 1e-20;
+
+  public Uniformity {
+    candidate = List.copyOf(candidate);
+    references = List.copyOf(references);
+  }
 
   /**
    * Lacking unless the candidate and at least two reference varieties were measured in every year,
@@ -63,24 +72,34 @@ public record Uniformity(
         || candidate.stream().map(VarietyYear::year).distinct().count() != years.size()) {
       return Answer.lacking("The candidate must be measured once in every year of its references.");
     }
-    double own = 0;
-    double level = 0;
+    var own = new ArrayList<AdjustedSpread>();
+    var others = new ArrayList<AdjustedSpread>();
     double squares = 0;
     for (VarietyYear line : candidate) {
       SpreadTrend trend = SpreadTrend.of(years.get(line.year()), WINDOW);
-      own += trend.adjusted(line) / years.size();
-      level += trend.meanAdjusted() / years.size();
+      own.add(trend.adjusted(line));
+      others.addAll(trend.adjusted());
       squares += trend.squares();
     }
     int df = years.size() * (names.size() - 1);
     return squares > ROUNDING
-        ? Answer.known(new Uniformity(own, level, squares / df, years.size(), names.size()))
+        ? Answer.known(new Uniformity(own, others, squares / df, years.size(), names.size()))
         : Answer.lacking("The reference varieties do not vary about their trend.");
+  }
+
+  /** The candidate's adjusted ln(sd + 1) over the years. */
+  public double candidateMean() {
+    return candidate.stream().mapToDouble(AdjustedSpread::value).average().orElseThrow();
+  }
+
+  /** That of all reference varieties. */
+  public double referenceMean() {
+    return references.stream().mapToDouble(AdjustedSpread::value).average().orElseThrow();
   }
 
   /** k(R − 1). */
   public int df() {
-    return years * (references - 1);
+    return years * (varieties - 1);
   }
 
   /**
@@ -91,12 +110,12 @@ public record Uniformity(
   public double limit(double level) {
     Refuse.unlessInside(level, "level of a test");
     double t = Quantile.of(TDistribution.of(df()), 1 - level);
-    return reference
-        + t * Math.sqrt(variance * (1.0 / years + 1.0 / (references * (double) years)));
+    return referenceMean()
+        + t * Math.sqrt(variance * (1.0 / years + 1.0 / (varieties * (double) years)));
   }
 
   public boolean uniform(double level) {
-    return candidate <= limit(level);
+    return candidateMean() <= limit(level);
   }
 
   private static long distinctNames(List<VarietyYear> lines) {

@@ -19,7 +19,10 @@ import trialwood.analysis.Refuse;
  */
 public record FamilyRates(BetaPrior prior, double logLikelihood, List<FamilyRate> families) {
 
-  private static final String ALIKE =
+  static final String UNLIKE =
+      "Every family is all of one kind: there is no rate to estimate.";
+
+  static final String ALIKE =
       "The families differ no more than chance alone would have it: take them as one.";
 
   public FamilyRates {
@@ -57,7 +60,7 @@ public record FamilyRates(BetaPrior prior, double logLikelihood, List<FamilyRate
       return Answer.lacking(ALIKE);
     }
     if (likeness >= 1) {
-      return Answer.lacking("Every family is all of one kind: there is no rate to estimate.");
+      return Answer.lacking(UNLIKE);
     }
     double weight = (1 - likeness) / likeness;
     return Answer.known(with(new BetaPrior(mean * weight, (1 - mean) * weight), counts));
@@ -76,10 +79,7 @@ public record FamilyRates(BetaPrior prior, double logLikelihood, List<FamilyRate
     if (!lack.isEmpty()) {
       return Answer.lacking(lack);
     }
-    return new RateLikelihood(List.copyOf(counts))
-        .best()
-        .map(prior -> Answer.known(with(prior, counts)))
-        .orElseGet(() -> Answer.lacking(ALIKE));
+    return new RateLikelihood(List.copyOf(counts)).best().map(prior -> with(prior, counts));
   }
 
   /** m, the mean of all families. */

@@ -1,10 +1,10 @@
 package trialwood.analysis.selection;
 
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.numbers.gamma.Digamma;
 import org.apache.commons.numbers.gamma.LogBeta;
 import org.apache.commons.numbers.gamma.Trigamma;
+import trialwood.analysis.Answer;
 import trialwood.analysis.BetaPrior;
 
 /**
@@ -17,7 +17,10 @@ record RateLikelihood(List<FamilyCount> counts) {
   private static final double SETTLED = 1e-11;
 
   /** Beyond this a + b families are as good as alike. */
-  private static final double ALIKE = 1e7;
+  private static final double ALIKE = 1e5;
+
+  /** Below this a + b every family is as good as all of one kind. */
+  private static final double UNLIKE = 1e-5;
 
   double logOf(BetaPrior prior) {
     double prior0 = LogBeta.value(prior.a(), prior.b());
@@ -33,8 +36,8 @@ record RateLikelihood(List<FamilyCount> counts) {
     return sum;
   }
 
-  /** The weights of the highest likelihood; empty where it rises without end. */
-  Optional<BetaPrior> best() {
+  /** The weights of the highest likelihood; lacking where it rises without end. */
+  Answer<BetaPrior> best() {
     double hits = counts.stream().mapToDouble(FamilyCount::hits).sum();
     double seedlings = counts.stream().mapToDouble(FamilyCount::seedlings).sum();
     double share = hits / seedlings;
@@ -49,17 +52,20 @@ record RateLikelihood(List<FamilyCount> counts) {
         shrink /= 2;
         next = moved(at, move, shrink);
       }
-      if (next.a() + next.b() > ALIKE || next.a() + next.b() < 1 / ALIKE) {
-        return Optional.empty();
+      if (next.a() + next.b() > ALIKE) {
+        return Answer.lacking(FamilyRates.ALIKE);
+      }
+      if (next.a() + next.b() < UNLIKE) {
+        return Answer.lacking(FamilyRates.UNLIKE);
       }
       double higher = logOf(next);
       at = higher >= height ? next : at;
       height = Math.max(height, higher);
       if (shrink * length < SETTLED) {
-        return Optional.of(at);
+        return Answer.known(at);
       }
     }
-    return Optional.empty();
+    return Answer.lacking("The rates of the families did not settle.");
   }
 
   /** Newton's step in (log a, log b), or the gradient where that would not climb. */

@@ -36,8 +36,8 @@ class UniformityTest {
   @Test
   void the_candidate_is_uniform() {
     Uniformity uniformity = Uniformity.of(CANDIDATE, references()).value().orElseThrow();
-    assertThat(uniformity.candidate()).isCloseTo(2.1458, within(5e-5));
-    assertThat(uniformity.reference()).isCloseTo(2.1562, within(5e-5));
+    assertThat(uniformity.candidateMean()).isCloseTo(2.1458, within(5e-5));
+    assertThat(uniformity.referenceMean()).isCloseTo(2.1562, within(5e-5));
     assertThat(uniformity.variance()).isCloseTo(0.01514, within(5e-6));
     assertThat(uniformity.df()).isEqualTo(30);
     assertThat(uniformity.uniform(0.001)).isTrue();

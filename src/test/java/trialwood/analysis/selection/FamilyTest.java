@@ -126,6 +126,20 @@ class FamilyTest {
     assertThat(FamilyRates.byLikelihood(allOrNothing)).isInstanceOf(Answer.Lacking.class);
   }
 
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+  void families_of_one_true_rate_are_taken_as_one_or_shrink_far(int seed) {
+    Random random = new Random(seed);
+    var counts = new ArrayList<FamilyCount>();
+    for (int i = 0; i < 20; i++) {
+      int hits = (int) random.doubles(30).filter(u -> u < 0.4).count();
+      counts.add(new FamilyCount("F" + i, hits, 30));
+    }
+    FamilyRates.byLikelihood(counts)
+        .value()
+        .ifPresent(fit -> assertThat(fit.likeness()).isLessThan(0.1));
+  }
+
   @Test
   void impossible_counts_are_refused() {
     assertThatIllegalArgumentException().isThrownBy(() -> new FamilyCount("A", 3, 2));
