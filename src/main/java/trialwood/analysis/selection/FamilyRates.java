@@ -19,8 +19,7 @@ import trialwood.analysis.Refuse;
  */
 public record FamilyRates(BetaPrior prior, double logLikelihood, List<FamilyRate> families) {
 
-  static final String UNLIKE =
-      "Every family is all of one kind: there is no rate to estimate.";
+  static final String UNLIKE = "Every family is all of one kind: there is no rate to estimate.";
 
   static final String ALIKE =
       "The families differ no more than chance alone would have it: take them as one.";

@@ -139,8 +139,7 @@ class StandardsTest {
               .satisfies(
                   spread ->
                       assertThat(spread.value())
-                          .isCloseTo(
-                              number(line, "adjusted_ln_sd_plus_1"), within(0.5e-4 + 1e-9)));
+                          .isCloseTo(number(line, "adjusted_ln_sd_plus_1"), within(0.5e-4 + 1e-9)));
         });
   }
 
