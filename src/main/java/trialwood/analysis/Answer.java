@@ -1,6 +1,7 @@
 package trialwood.analysis;
 
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * What a method answers where the records may be too few: the value, or the reason why there is
@@ -32,5 +33,12 @@ public sealed interface Answer<T> {
   /** The reason why there is no value, or empty where there is one. */
   default Optional<String> lack() {
     return this instanceof Lacking<T> lacking ? Optional.of(lacking.reason()) : Optional.empty();
+  }
+
+  /** The same answer, its value turned into another; the reason stays. */
+  default <R> Answer<R> map(Function<? super T, ? extends R> turn) {
+    return this instanceof Known<T> known
+        ? known(turn.apply(known.answer()))
+        : lacking(lack().orElseThrow());
   }
 }

@@ -9,8 +9,13 @@ public final class Refuse {
 
   public static void unless(boolean holds, String sentence, Object... parts) {
     if (!holds) {
-      throw new IllegalArgumentException(String.format(Locale.ROOT, sentence, parts));
+      throw because(sentence, parts);
     }
+  }
+
+  /** The refusal itself, for a place that must throw it. */
+  public static IllegalArgumentException because(String sentence, Object... parts) {
+    return new IllegalArgumentException(String.format(Locale.ROOT, sentence, parts));
   }
 
   public static void unlessFinite(double value, String what) {
