@@ -60,6 +60,15 @@ record Row(
     return data("data");
   }
 
+  /** The row whose model this one goes on with: the first of the same case that names one. */
+  Row modelRow() {
+    return folder.rows().stream()
+        .filter(row -> row.file.equals(file) && row.example.equals(example))
+        .filter(row -> row.method.equals("reml"))
+        .findFirst()
+        .orElseThrow(() -> new UnknownRow(this));
+  }
+
   /** Whether {@code got} is the value within the row's tolerance. */
   boolean meets(Object got) {
     if (!(got instanceof Number number)) {
@@ -77,15 +86,10 @@ record Row(
     };
   }
 
-  /** The name=value pairs; a model is a formula that runs to the end of the line. */
+  /** The name=value pairs; a semicolon inside a remark has no name behind it. */
   private Map<String, String> inputs() {
     var pairs = new HashMap<String, String>();
-    int model = given.indexOf("model=");
-    String before = model < 0 ? given : given.substring(0, model);
-    if (model >= 0) {
-      pairs.put("model", given.substring(model + "model=".length()));
-    }
-    for (String pair : before.split(";")) {
+    for (String pair : given.split(";(?=\\w+=)")) {
       if (!pair.isBlank()) {
         String[] parts = pair.split("=", 2);
         pairs.put(parts[0], parts[1]);
