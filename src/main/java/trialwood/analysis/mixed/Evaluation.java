@@ -109,6 +109,21 @@ final class Evaluation {
     return solution;
   }
 
+  /** Z'Py of one block, by cell. */
+  double[] residuals(int number) {
+    Block block = layout.blocks().get(number);
+    SparseRows means = block.means();
+    double[] off = new double[block.cells()];
+    for (int c = 0; c < off.length; c++) {
+      int last = means.from()[c + 1] - 1;
+      off[c] = means.entries()[last];
+      for (int i = means.from()[c]; i < last; i++) {
+        off[c] -= means.entries()[i] * solution[means.columns()[i]];
+      }
+    }
+    return Products.times(precisions.get(number), off);
+  }
+
   /** C = ΛK⁻¹Λ: the covariance of the border's errors. */
   DMatrixRMaj errorCovariance() {
     DMatrixRMaj covariance = scaledInverse.copy();

@@ -10,13 +10,11 @@ import trialwood.analysis.Refuse;
 public final class MixedFit {
 
   private final Evaluation at;
-  private final Slope slope;
   private final Layout layout;
   private final DMatrixRMaj errors;
 
   MixedFit(RemlSearch.End end) {
     this.at = end.at();
-    this.slope = end.slope();
     this.layout = at.layout();
     this.errors = at.errorCovariance();
   }
@@ -132,7 +130,7 @@ public final class MixedFit {
    * @throws IllegalArgumentException if the model has no such random term
    */
   public List<RandomEffect> effects(String term) {
-    return new Shrunken(at, slope).effects(index(terms(), term));
+    return new Shrunken(at).effects(index(terms(), term));
   }
 
   /**
@@ -141,12 +139,12 @@ public final class MixedFit {
    * @throws IllegalArgumentException if the model has no such random term
    */
   public DMatrixRMaj errorCovariance(String term) {
-    return new Shrunken(at, slope).errorCovariance(index(terms(), term));
+    return new Shrunken(at).errorCovariance(index(terms(), term));
   }
 
   /** Standard errors of the variances, in the order of {@link #variances()}. */
   public VarianceErrors varianceErrors() {
-    return VarianceErrors.of(at, slope);
+    return VarianceErrors.of(at);
   }
 
   private List<Factor> terms() {

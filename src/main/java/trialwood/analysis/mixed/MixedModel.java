@@ -87,11 +87,11 @@ public final class MixedModel {
       }
     }
     Layout layout = Layout.of(values, columns, random);
-    double[] start = RemlSearch.start(layout, random.size() + 1);
-    if (!(start[random.size()] > 0)) {
+    Moments moments = Moments.of(values, columns, layout);
+    if (!(moments.total() > 0)) {
       return Answer.lacking("The values do not vary.");
     }
-    RemlSearch.End end = RemlSearch.from(layout, start);
+    RemlSearch.End end = RemlSearch.from(layout, moments.start());
     return end.settled()
         ? Answer.known(new MixedFit(end))
         : Answer.lacking("The variances did not settle.");

@@ -1,10 +1,8 @@
 package trialwood.analysis.mixed;
 
-import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.jspecify.annotations.Nullable;
-import trialwood.analysis.mixed.Layout.Block;
 
 /**
  * Finds the variances that make −2 log REML least, none below 0.
@@ -18,8 +16,11 @@ final class RemlSearch {
   private static final int STEPS = 200;
   private static final int HALVINGS = 40;
 
-  /** The search ends when a full step promises to lower the criterion by less than this. */
-  private static final double PROMISE = 1e-13;
+  /**
+   * The search ends with the step that promises to lower the criterion by less than this. Near the
+   * end each step leaves less than a thousandth of the promise of the one before.
+   */
+  private static final double PROMISE = 1e-8;
 
   private RemlSearch() {}
 
@@ -28,7 +29,7 @@ final class RemlSearch {
    *
    * @param settled whether the last step promised nothing more
    */
-  record End(Evaluation at, Slope slope, boolean settled, int steps) {}
+  record End(Evaluation at, boolean settled, int steps) {}
 
   static End from(Layout layout, double[] start) {
     var at = new Evaluation(layout, start);
@@ -37,16 +38,17 @@ final class RemlSearch {
       double[] gradient = slope.gradient();
       double[] direction = direction(at.variances(), gradient, slope.averageInformation());
       if (-Products.dot(gradient, direction) < PROMISE) {
-        return new End(at, slope, true, step);
+        var last = new Evaluation(layout, moved(at.variances(), direction, 1));
+        return new End(last, true, step);
       }
       Evaluation next = lower(at, direction);
       if (next == null) {
-        return new End(at, slope, true, step);
+        return new End(at, false, step);
       }
       at = next;
       slope = new Slope(at);
     }
-    return new End(at, slope, false, STEPS);
+    return new End(at, false, STEPS);
   }
 
   /** The Newton direction over the variances that are free to move; 0 for those held at 0. */
@@ -94,13 +96,7 @@ final class RemlSearch {
     double[] variances = at.variances();
     double length = 1;
     for (int half = 0; half < HALVINGS; half++, length /= 2) {
-      double[] trial = new double[variances.length];
-      for (int k = 0; k < trial.length; k++) {
-        trial[k] = Math.max(0, variances[k] + length * direction[k]);
-      }
-      int last = trial.length - 1;
-      trial[last] = Math.max(trial[last], variances[last] / 10);
-      var next = new Evaluation(at.layout(), trial);
+      var next = new Evaluation(at.layout(), moved(variances, direction, length));
       if (next.criterion() < at.criterion()) {
         return next;
       }
@@ -108,33 +104,13 @@ final class RemlSearch {
     return null;
   }
 
-  /** The spread inside the cells for the residual, the rest of the spread shared by the terms. */
-  static double[] start(Layout layout, int terms) {
-    int border = layout.border();
-    double within = layout.within().get(border, border);
-    double inside = layout.values() - layout.cells();
-    double sum = 0;
-    double count = 0;
-    for (Block block : layout.blocks()) {
-      for (int c = 0; c < block.cells(); c++) {
-        sum += block.counts()[c] * block.means().entries()[block.means().from()[c + 1] - 1];
-        count += block.counts()[c];
-      }
+  private static double[] moved(double[] variances, double[] direction, double length) {
+    double[] moved = new double[variances.length];
+    for (int k = 0; k < moved.length; k++) {
+      moved[k] = Math.max(0, variances[k] + length * direction[k]);
     }
-    double mean = sum / count;
-    double between = 0;
-    for (Block block : layout.blocks()) {
-      for (int c = 0; c < block.cells(); c++) {
-        double off = block.means().entries()[block.means().from()[c + 1] - 1] - mean;
-        between += block.counts()[c] * off * off;
-      }
-    }
-    double total = (within + between) / count;
-    double[] start = new double[terms];
-    Arrays.fill(start, total / terms);
-    if (inside > 0 && within > 0) {
-      start[terms - 1] = Math.min(within / inside, total);
-    }
-    return start;
+    int last = moved.length - 1;
+    moved[last] = Math.max(moved[last], variances[last] / 10);
+    return moved;
   }
 }

@@ -16,13 +16,11 @@ import trialwood.analysis.mixed.Layout.Block;
 final class Shrunken {
 
   private final Evaluation at;
-  private final Slope slope;
   private final Layout layout;
   private final int owned;
 
-  Shrunken(Evaluation at, Slope slope) {
+  Shrunken(Evaluation at) {
     this.at = at;
-    this.slope = slope;
     this.layout = at.layout();
     this.owned = layout.owned().size();
   }
@@ -57,8 +55,9 @@ final class Shrunken {
     double[] effects = new double[factor(term).levels().size()];
     for (int b = 0; b < layout.blocks().size(); b++) {
       int[] level = layout.blocks().get(b).levels()[term];
+      double[] residuals = at.residuals(b);
       for (int c = 0; c < level.length; c++) {
-        effects[level[c]] += at.variances()[term] * slope.residuals()[b][c];
+        effects[level[c]] += at.variances()[term] * residuals[c];
       }
     }
     return effects;

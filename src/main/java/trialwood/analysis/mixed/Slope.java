@@ -54,11 +54,6 @@ final class Slope {
     return traces;
   }
 
-  /** Z'Py of each block, by cell. */
-  double[][] residuals() {
-    return residuals;
-  }
-
   /** y'PVₖPVₗPy. */
   DMatrixRMaj averageInformation() {
     var information = new DMatrixRMaj(terms, terms);
@@ -128,7 +123,7 @@ final class Slope {
     double[][][] values = new double[owned][layout.blocks().size()][];
     for (int b = 0; b < residuals.length; b++) {
       Block block = layout.blocks().get(b);
-      residuals[b] = residuals(block, at.precisions().get(b), at.effects());
+      residuals[b] = at.residuals(b);
       for (int term = 0; term < owned; term++) {
         values[term][b] = sharedSums(residuals[b], block.shared(), 1 << term);
         for (int c = 0; c < block.cells(); c++) {
@@ -137,22 +132,8 @@ final class Slope {
       }
     }
     for (int term = 0; term < owned; term++) {
-      working[term] = new WorkingValues(new double[layout.border() + 1], values[term]);
+      working[term] = WorkingValues.of(new double[layout.border() + 1], values[term], at);
     }
-  }
-
-  private static double[] residuals(Block block, DMatrixRMaj precision, double[] effects) {
-    int cells = block.cells();
-    SparseRows means = block.means();
-    double[] off = new double[cells];
-    for (int c = 0; c < cells; c++) {
-      int last = means.from()[c + 1] - 1;
-      off[c] = means.entries()[last];
-      for (int i = means.from()[c]; i < last; i++) {
-        off[c] -= means.entries()[i] * effects[means.columns()[i]];
-      }
-    }
-    return Products.times(precision, off);
   }
 
   /** For each cell the sum over the cells that share its level. */
@@ -187,7 +168,7 @@ final class Slope {
         squares[owned + t] += weighted * weighted;
         within[j] = weighted;
       }
-      working[owned + t] = WorkingValues.ofColumns(within, layout);
+      working[owned + t] = WorkingValues.ofColumns(within, at);
     }
   }
 
@@ -216,6 +197,6 @@ final class Slope {
       }
     }
     squares[last] += Products.quadratic(layout.within(), within, within);
-    working[last] = new WorkingValues(within, cells);
+    working[last] = WorkingValues.of(within, cells, at);
   }
 }

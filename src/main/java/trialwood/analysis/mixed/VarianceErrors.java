@@ -19,7 +19,8 @@ import org.ejml.dense.row.CommonOps_DDRM;
  */
 public record VarianceErrors(List<OptionalDouble> expected, List<OptionalDouble> observed) {
 
-  static VarianceErrors of(Evaluation at, Slope slope) {
+  static VarianceErrors of(Evaluation at) {
+    var slope = new Slope(at);
     int[] inside =
         IntStream.range(0, at.variances().length).filter(k -> at.variances()[k] > 0).toArray();
     DMatrixRMaj traces = traces(at, slope);

@@ -5,15 +5,20 @@ import trialwood.analysis.mixed.Layout.Block;
 import trialwood.analysis.mixed.Layout.SparseRows;
 
 /**
- * A vector as long as the values, kept as what the likelihood sees of it.
+ * A vector w as long as the values, kept as what the likelihood sees of it, for products w'Pv.
  *
  * @param within weights on border columns and values that make its part inside the cells
+ * @param spread the cross-products of that part with border columns and values
  * @param means its cell means, block by block
+ * @param weighted Q⁻¹ times these
+ * @param border ΛB'V₀⁻¹w
  */
-record WorkingValues(double[] within, double[][] means) {
+record WorkingValues(
+    double[] within, double[] spread, double[][] means, double[][] weighted, double[] border) {
 
   /** The vector Σ weightⱼ bⱼ of border columns. */
-  static WorkingValues ofColumns(double[] weights, Layout layout) {
+  static WorkingValues ofColumns(double[] weights, Evaluation at) {
+    Layout layout = at.layout();
     double[][] cells = new double[layout.blocks().size()][];
     for (int b = 0; b < cells.length; b++) {
       Block block = layout.blocks().get(b);
@@ -25,46 +30,39 @@ record WorkingValues(double[] within, double[][] means) {
         }
       }
     }
-    return new WorkingValues(weights, cells);
+    return of(weights, cells, at);
+  }
+
+  static WorkingValues of(double[] within, double[][] means, Evaluation at) {
+    Layout layout = at.layout();
+    double[] spread = Products.times(layout.within(), within);
+    double[] border = new double[layout.border()];
+    for (int j = 0; j < border.length; j++) {
+      border[j] = spread[j] / at.residual();
+    }
+    double[][] weighted = new double[means.length][];
+    for (int b = 0; b < means.length; b++) {
+      SparseRows rows = layout.blocks().get(b).means();
+      weighted[b] = Products.times(at.precisions().get(b), means[b]);
+      for (int c = 0; c < weighted[b].length; c++) {
+        for (int i = rows.from()[c]; i < rows.from()[c + 1] - 1; i++) {
+          border[rows.columns()[i]] += rows.entries()[i] * weighted[b][c];
+        }
+      }
+    }
+    for (int j = 0; j < border.length; j++) {
+      border[j] *= at.scales()[j];
+    }
+    return new WorkingValues(within, spread, means, weighted, border);
   }
 
   /** w'Pv. */
   double times(WorkingValues other, Evaluation at) {
-    Layout layout = at.layout();
-    double product = Products.quadratic(layout.within(), within, other.within) / at.residual();
-    for (int b = 0; b < means.length; b++) {
-      product += Products.quadratic(at.precisions().get(b), means[b], other.means[b]);
-    }
-    double[] own = border(at);
-    double[] others = this == other ? own : other.border(at);
     DMatrixRMaj inverse = at.scaledInverse();
-    for (int i = 0; i < own.length; i++) {
-      own[i] *= at.scales()[i];
-      if (this != other) {
-        others[i] *= at.scales()[i];
-      }
-    }
-    return product - Products.quadratic(inverse, own, others);
-  }
-
-  /** B'V₀⁻¹w. */
-  private double[] border(Evaluation at) {
-    Layout layout = at.layout();
-    int border = layout.border();
-    double[] product = Products.times(layout.within(), within);
-    double[] sums = new double[border];
-    for (int j = 0; j < border; j++) {
-      sums[j] = product[j] / at.residual();
-    }
+    double product = Products.dot(within, other.spread) / at.residual();
     for (int b = 0; b < means.length; b++) {
-      SparseRows rows = layout.blocks().get(b).means();
-      double[] weighted = Products.times(at.precisions().get(b), means[b]);
-      for (int c = 0; c < weighted.length; c++) {
-        for (int i = rows.from()[c]; i < rows.from()[c + 1] - 1; i++) {
-          sums[rows.columns()[i]] += rows.entries()[i] * weighted[c];
-        }
-      }
+      product += Products.dot(means[b], other.weighted[b]);
     }
-    return sums;
+    return product - Products.quadratic(inverse, border, other.border);
   }
 }
