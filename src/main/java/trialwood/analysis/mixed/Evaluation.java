@@ -49,17 +49,16 @@ final class Evaluation {
     system = layout.within().copy();
     CommonOps_DDRM.scale(1 / residual, system);
     double log = (layout.values() - layout.cells()) * Math.log(residual) + layout.sumLogCells();
-    var cholesky = new PositiveDefinite();
     double[] covariance = covarianceByShared();
     for (Block block : layout.blocks()) {
       DMatrixRMaj precision = covarianceOfMeans(block, covariance, residual);
-      log += cholesky.invert(precision);
+      log += PositiveDefinite.sweep(precision);
       precisions.add(precision);
       add(block, precision);
     }
     scale = scale();
     scaledInverse = scaledSystem();
-    log += cholesky.invert(scaledInverse);
+    log += PositiveDefinite.invert(scaledInverse);
     solution = solution();
     int border = layout.border();
     double fit = system.get(border, border);
@@ -162,31 +161,36 @@ final class Evaluation {
 
   /** Adds M'Q⁻¹M of a block to the system, M being its cell means. */
   private void add(Block block, DMatrixRMaj precision) {
-    int cells = block.cells();
     int width = layout.border() + 1;
-    SparseRows means = block.means();
+    int[] from = block.means().from();
+    int[] columns = block.means().columns();
+    double[] entries = block.means().entries();
+    double[] sums = system.data;
     double[] weighted = new double[width];
-    for (int c = 0; c < cells; c++) {
+    for (int c = 0; c < block.cells(); c++) {
       weightedMeans(block, precision, c, weighted);
-      for (int at = means.from()[c]; at < means.from()[c + 1]; at++) {
-        double entry = means.entries()[at];
-        int row = means.columns()[at] * width;
+      for (int at = from[c]; at < from[c + 1]; at++) {
+        double entry = entries[at];
+        int row = columns[at] * width;
         for (int j = 0; j < width; j++) {
-          system.data[row + j] += entry * weighted[j];
+          sums[row + j] += entry * weighted[j];
         }
       }
     }
   }
 
   /** Row c of Q⁻¹M. */
-  static void weightedMeans(Block block, DMatrixRMaj precision, int c, double[] into) {
+  private static void weightedMeans(Block block, DMatrixRMaj precision, int c, double[] into) {
     Arrays.fill(into, 0);
     int cells = block.cells();
-    SparseRows means = block.means();
+    int[] from = block.means().from();
+    int[] columns = block.means().columns();
+    double[] entries = block.means().entries();
+    double[] weights = precision.data;
     for (int other = 0; other < cells; other++) {
-      double weight = precision.data[c * cells + other];
-      for (int at = means.from()[other]; at < means.from()[other + 1]; at++) {
-        into[means.columns()[at]] += weight * means.entries()[at];
+      double weight = weights[c * cells + other];
+      for (int at = from[other]; at < from[other + 1]; at++) {
+        into[columns[at]] += weight * entries[at];
       }
     }
   }

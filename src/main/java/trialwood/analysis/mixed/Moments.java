@@ -84,7 +84,7 @@ record Moments(double[] start, double total) {
         }
       }
     }
-    new PositiveDefinite().invert(cross);
+    PositiveDefinite.invert(cross);
     double[] effects = Products.times(cross, right.data);
     double[] off = values.clone();
     for (int i = 0; i < off.length; i++) {

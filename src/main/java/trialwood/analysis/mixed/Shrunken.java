@@ -109,7 +109,7 @@ final class Shrunken {
           inner.set(i - fixed, j - fixed, scaled + (i == j ? 1 : 0));
         }
       }
-      new PositiveDefinite().invert(inner);
+      PositiveDefinite.invert(inner);
       for (int i = fixed; i < border; i++) {
         for (int j = fixed; j < border; j++) {
           known.set(i, j, scale[i] * inner.get(i - fixed, j - fixed) * scale[j]);

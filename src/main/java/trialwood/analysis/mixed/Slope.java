@@ -90,22 +90,25 @@ final class Slope {
   static DMatrixRMaj inside(Block block, DMatrixRMaj precision, DMatrixRMaj errors) {
     int cells = block.cells();
     int border = errors.numRows;
-    SparseRows means = block.means();
+    int[] from = block.means().from();
+    int[] columns = block.means().columns();
+    double[] entries = block.means().entries();
+    double[] covariance = errors.data;
     var spread = new DMatrixRMaj(cells, cells);
     double[] row = new double[border];
     for (int c = 0; c < cells; c++) {
       Arrays.fill(row, 0);
-      for (int i = means.from()[c]; i < means.from()[c + 1] - 1; i++) {
-        double entry = means.entries()[i];
-        int start = means.columns()[i] * border;
+      for (int i = from[c]; i < from[c + 1] - 1; i++) {
+        double entry = entries[i];
+        int start = columns[i] * border;
         for (int j = 0; j < border; j++) {
-          row[j] += entry * errors.data[start + j];
+          row[j] += entry * covariance[start + j];
         }
       }
       for (int other = 0; other < cells; other++) {
         double sum = 0;
-        for (int i = means.from()[other]; i < means.from()[other + 1] - 1; i++) {
-          sum += means.entries()[i] * row[means.columns()[i]];
+        for (int i = from[other]; i < from[other + 1] - 1; i++) {
+          sum += entries[i] * row[columns[i]];
         }
         spread.data[c * cells + other] = sum;
       }
