@@ -60,6 +60,15 @@ record Row(
     return data("data");
   }
 
+  /** The row whose model this one goes on with: the first of the same case that names one. */
+  Row modelRow() {
+    return folder.rows().stream()
+        .filter(row -> row.file.equals(file) && row.example.equals(example))
+        .filter(row -> row.method.equals("reml"))
+        .findFirst()
+        .orElseThrow(() -> new UnknownRow(this));
+  }
+
   /** Whether {@code got} is the value within the row's tolerance. */
   boolean meets(Object got) {
     if (!(got instanceof Number number)) {
