@@ -4,7 +4,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.statistics.distribution.ContinuousDistribution;
 
 /** Inverts distribution functions to nearly full double precision. */
-final class Quantile {
+public final class Quantile {
 
   private Quantile() {}
 
@@ -12,7 +12,7 @@ final class Quantile {
    * The quantile of a library distribution. The library's own search stops at an absolute 1e-9; two
    * Newton steps on the smaller tail bring a small quantile to full relative precision.
    */
-  static double of(ContinuousDistribution distribution, double probability) {
+  public static double of(ContinuousDistribution distribution, double probability) {
     double x = distribution.inverseCumulativeProbability(probability);
     for (int step = 0; step < 2; step++) {
       double density = distribution.density(x);
@@ -41,7 +41,7 @@ final class Quantile {
    * <p>Source: Dowell, M. and Jarratt, P. (1971) A modified regula falsi method for computing the
    * root of an equation. BIT 11, 168–174
    */
-  static double solve(DoubleUnaryOperator cdf, double low, double high, double probability) {
+  public static double solve(DoubleUnaryOperator cdf, double low, double high, double probability) {
     double a = low;
     double b = high;
     double belowA = probability - cdf.applyAsDouble(a);
