@@ -72,8 +72,18 @@ public record Maximum(double[] at, double value, double[][] covariance) {
 
   private static Answer<Maximum> summit(double[] x, Surface here) {
     int n = x.length;
+    DMatrixRMaj curvature = bent(here, 0);
+    double[] unit = new double[n];
+    for (int i = 0; i < n; i++) {
+      unit[i] = 1 / Math.sqrt(curvature.get(i, i));
+    }
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        curvature.set(i, j, unit[i] * curvature.get(i, j) * unit[j]);
+      }
+    }
     var solver = LinearSolverFactory_DDRM.symmPosDef(n);
-    if (!here.isFinite() || !solver.setA(bent(here, 0)) || solver.quality() < 1e-14) {
+    if (!here.isFinite() || !solver.setA(curvature) || !(solver.quality() > 1e-12)) {
       return Answer.lacking("The fit did not settle.");
     }
     var inverse = new DMatrixRMaj(n, n);
@@ -81,7 +91,7 @@ public record Maximum(double[] at, double value, double[][] covariance) {
     double[][] covariance = new double[n][n];
     for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
-        covariance[i][j] = inverse.get(i, j);
+        covariance[i][j] = unit[i] * inverse.get(i, j) * unit[j];
       }
     }
     return Answer.known(new Maximum(x, here.value, covariance));

@@ -1,0 +1,199 @@
+package trialwood.analysis.time;
+
+import java.util.Arrays;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
+import trialwood.analysis.Answer;
+
+/**
+ * Weights p ≥ 0, Σp = 1, that maximise Σᵢ wᵢ log Σⱼ cᵢⱼpⱼ, where cᵢⱼ says whether observation i
+ * covers place j. Each round makes one step of expectation–maximisation and one constrained Newton
+ * step: the quadratic approximation is minimised over p ≥ 0 (non-negative least squares) and the
+ * line to its minimum searched. It ends where the Kuhn–Tucker conditions hold: Dⱼ = Σᵢ wᵢcᵢⱼ/(Cp)ᵢ
+ * ÷ Σw is at most 1 everywhere.
+ *
+ * <p>Source: Dempster, A. P., Laird, N. M. and Rubin, D. B. (1977) Journal of the Royal Statistical
+ * Society B 39, 1–38; Wang, Y. (2008) Dimension-reduced nonparametric maximum likelihood
+ * computation for interval-censored data. Computational Statistics and Data Analysis 52, 2388–2402
+ */
+final class MixtureWeights {
+
+  private static final int ROUNDS = 2000;
+  private static final double MET = 1e-12;
+  private static final double GOOD_ENOUGH = 1e-10;
+
+  /**
+   * @param shortfall the largest Dⱼ less 1
+   */
+  record Best(double[] weights, double logLikelihood, double shortfall) {}
+
+  private final double[] counts;
+  private final boolean[][] covers;
+  private final double total;
+  private final int places;
+
+  MixtureWeights(double[] counts, boolean[][] covers) {
+    this.counts = counts;
+    this.covers = covers;
+    this.total = Arrays.stream(counts).sum();
+    this.places = covers[0].length;
+  }
+
+  Answer<Best> best() {
+    double[] p = new double[places];
+    Arrays.fill(p, 1.0 / places);
+    double shortfall = Double.POSITIVE_INFINITY;
+    for (int round = 0; round < ROUNDS; round++) {
+      double[] d = gradient(p);
+      shortfall = Arrays.stream(d).max().orElseThrow() - 1;
+      if (shortfall <= MET) {
+        break;
+      }
+      for (int j = 0; j < places; j++) {
+        p[j] *= d[j];
+      }
+      p = searched(p, newton(p));
+    }
+    return shortfall <= GOOD_ENOUGH
+        ? Answer.known(new Best(p, logLikelihood(p), shortfall))
+        : Answer.lacking("The weights did not settle.");
+  }
+
+  private double[] fitted(double[] p) {
+    double[] fitted = new double[counts.length];
+    for (int i = 0; i < fitted.length; i++) {
+      for (int j = 0; j < places; j++) {
+        fitted[i] += covers[i][j] ? p[j] : 0;
+      }
+    }
+    return fitted;
+  }
+
+  private double logLikelihood(double[] p) {
+    double[] fitted = fitted(p);
+    double sum = 0;
+    for (int i = 0; i < fitted.length; i++) {
+      sum += counts[i] * Math.log(fitted[i]);
+    }
+    return sum;
+  }
+
+  private double[] gradient(double[] p) {
+    double[] fitted = fitted(p);
+    double[] gradient = new double[places];
+    for (int i = 0; i < fitted.length; i++) {
+      for (int j = 0; j < places; j++) {
+        gradient[j] += covers[i][j] ? counts[i] / fitted[i] / total : 0;
+      }
+    }
+    return gradient;
+  }
+
+  /** The minimum over q ≥ 0 of Σᵢ wᵢ((Cq)ᵢ/(Cp)ᵢ − 2)², scaled to add up to 1. */
+  private double[] newton(double[] p) {
+    double[] fitted = fitted(p);
+    var normal = new DMatrixRMaj(places, places);
+    double[] right = new double[places];
+    for (int i = 0; i < fitted.length; i++) {
+      double weight = counts[i] / total / fitted[i];
+      for (int j = 0; j < places; j++) {
+        if (covers[i][j]) {
+          right[j] += 2 * weight;
+          for (int k = 0; k < places; k++) {
+            normal.add(j, k, covers[i][k] ? weight / fitted[i] : 0);
+          }
+        }
+      }
+    }
+    double[] q = nonNegative(normal, right, p);
+    double sum = Arrays.stream(q).sum();
+    return sum > 0 ? Arrays.stream(q).map(x -> x / sum).toArray() : p;
+  }
+
+  /** Lawson and Hanson's (1974) active sets, from the places that have weight now. */
+  private double[] nonNegative(DMatrixRMaj normal, double[] right, double[] start) {
+    double[] q = start.clone();
+    boolean[] free = new boolean[places];
+    for (int j = 0; j < places; j++) {
+      free[j] = q[j] > 0;
+    }
+    for (int round = 0; round < 3 * places + 3; round++) {
+      for (int inner = 0; inner <= places; inner++) {
+        double[] wanted = solved(normal, right, free);
+        double step = 1;
+        for (int j = 0; j < places; j++) {
+          if (free[j] && wanted[j] <= 0) {
+            step = Math.min(step, q[j] / (q[j] - wanted[j]));
+          }
+        }
+        boolean inside = step == 1;
+        for (int j = 0; j < places; j++) {
+          q[j] = free[j] ? q[j] + step * (wanted[j] - q[j]) : 0;
+          if (free[j] && !inside && wanted[j] <= 0 && q[j] <= 1e-15) {
+            free[j] = false;
+            q[j] = 0;
+          }
+        }
+        if (inside) {
+          break;
+        }
+      }
+      int worst = -1;
+      double steepest = 1e-13;
+      for (int j = 0; j < places; j++) {
+        double slope = right[j];
+        for (int k = 0; k < places; k++) {
+          slope -= normal.get(j, k) * q[k];
+        }
+        if (!free[j] && slope > steepest) {
+          steepest = slope;
+          worst = j;
+        }
+      }
+      if (worst < 0) {
+        break;
+      }
+      free[worst] = true;
+    }
+    return q;
+  }
+
+  private double[] solved(DMatrixRMaj normal, double[] right, boolean[] free) {
+    int[] at = java.util.stream.IntStream.range(0, places).filter(j -> free[j]).toArray();
+    var matrix = new DMatrixRMaj(at.length, at.length);
+    var wanted = new DMatrixRMaj(at.length, 1);
+    for (int a = 0; a < at.length; a++) {
+      wanted.set(a, right[at[a]]);
+      for (int b = 0; b < at.length; b++) {
+        // a hair of ridge: two places that are always covered together cannot be told apart
+        matrix.set(a, b, normal.get(at[a], at[b]) * (a == b ? 1 + 1e-12 : 1));
+      }
+    }
+    double[] solution = new double[places];
+    var solver = LinearSolverFactory_DDRM.symmPosDef(at.length);
+    if (at.length > 0 && solver.setA(matrix)) {
+      solver.solve(wanted, wanted);
+      for (int a = 0; a < at.length; a++) {
+        solution[at[a]] = wanted.get(a);
+      }
+    }
+    return solution;
+  }
+
+  /** The best of p, the wanted weights, and points between them by halving. */
+  private double[] searched(double[] p, double[] wanted) {
+    double here = logLikelihood(p);
+    double step = 1;
+    for (int half = 0; half < 40; half++) {
+      double[] there = new double[places];
+      for (int j = 0; j < places; j++) {
+        there[j] = p[j] + step * (wanted[j] - p[j]);
+      }
+      if (logLikelihood(there) > here) {
+        return there;
+      }
+      step /= 2;
+    }
+    return p;
+  }
+}
