@@ -89,10 +89,11 @@ public record KaplanMeier(int n, int events, double lastDay, List<Step> steps) {
   /**
    * The day by which a share had the event.
    *
+   * @param day itself; empty if the curve never came down so far
    * @param low day at which the lower limit of S came down to it; empty if it never did
    * @param high day at which the upper limit did; empty if it never did
    */
-  public record Day(double day, Optional<Double> low, Optional<Double> high) {}
+  public record Day(Optional<Double> day, Optional<Double> low, Optional<Double> high) {}
 
   /** Lacking for no plants. */
   public static Answer<KaplanMeier> of(List<KnownTime> times) {
@@ -131,21 +132,16 @@ public record KaplanMeier(int n, int events, double lastDay, List<Step> steps) {
 
   /**
    * The smallest day with S ≤ 1 − share; where S equals 1 − share over a flat stretch, the middle
-   * of it. Lacking if not reached.
+   * of it. The limits' days are read off the limits' curves in the same way.
    *
    * @param share that had the event, 0 &lt; share &lt; 1
    */
-  public Answer<Day> dayOf(double share, double level, Scale scale) {
+  public Day dayOf(double share, double level, Scale scale) {
     Refuse.unlessInside(share, "share");
-    Optional<Double> day = reached(curve(Step::survival), 1 - share);
-    if (day.isEmpty()) {
-      return Answer.lacking("So large a share has not been reached.");
-    }
-    return Answer.known(
-        new Day(
-            day.get(),
-            reached(curve(step -> limit(step, level, scale, true)), 1 - share),
-            reached(curve(step -> limit(step, level, scale, false)), 1 - share)));
+    return new Day(
+        reached(curve(Step::survival), 1 - share),
+        reached(curve(step -> limit(step, level, scale, true)), 1 - share),
+        reached(curve(step -> limit(step, level, scale, false)), 1 - share));
   }
 
   private static double limit(Step step, double level, Scale scale, boolean low) {
@@ -175,10 +171,14 @@ public record KaplanMeier(int n, int events, double lastDay, List<Step> steps) {
     return Optional.of((first.get() + flatUntil) / 2);
   }
 
+  /**
+   * The day with the highest value below the line: the first below it, unless the curve rises
+   * again, as an upper limit on the log scale may.
+   */
   private static Optional<Double> firstBelow(NavigableMap<Double, Double> curve, double line) {
     return curve.entrySet().stream()
         .filter(entry -> entry.getValue() < line)
-        .map(Map.Entry::getKey)
-        .findFirst();
+        .reduce((highest, next) -> next.getValue() > highest.getValue() ? next : highest)
+        .map(Map.Entry::getKey);
   }
 }

@@ -1,6 +1,7 @@
 package trialwood.analysis.time;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import trialwood.analysis.Answer;
@@ -89,11 +90,15 @@ final class MixtureWeights {
     return gradient;
   }
 
-  /** The minimum over q ≥ 0 of Σᵢ wᵢ((Cq)ᵢ/(Cp)ᵢ − 2)², scaled to add up to 1. */
+  /**
+   * The maximum over q ≥ 0 of the quadratic approximation at p to Σᵢ wᵢ log (Cq)ᵢ ÷ Σw − Σq, whose
+   * own maximum adds up to 1; scaled to do so exactly.
+   */
   private double[] newton(double[] p) {
     double[] fitted = fitted(p);
     var normal = new DMatrixRMaj(places, places);
     double[] right = new double[places];
+    Arrays.fill(right, -1);
     for (int i = 0; i < fitted.length; i++) {
       double weight = counts[i] / total / fitted[i];
       for (int j = 0; j < places; j++) {
@@ -159,7 +164,7 @@ final class MixtureWeights {
   }
 
   private double[] solved(DMatrixRMaj normal, double[] right, boolean[] free) {
-    int[] at = java.util.stream.IntStream.range(0, places).filter(j -> free[j]).toArray();
+    int[] at = IntStream.range(0, places).filter(j -> free[j]).toArray();
     var matrix = new DMatrixRMaj(at.length, at.length);
     var wanted = new DMatrixRMaj(at.length, 1);
     for (int a = 0; a < at.length; a++) {

@@ -258,16 +258,13 @@ final class Times implements Family {
   }
 
   private Object quantile(Row row, KaplanMeier curve) {
-    return part(
-        row,
-        curve.dayOf(row.keyNumber(), row.number("conf"), scale(row)),
-        (r, day) ->
-            switch (r.quantity()) {
-              case "time" -> day.day();
-              case "lower" -> orNone(day.low());
-              case "upper" -> orNone(day.high());
-              default -> throw new UnknownRow(r);
-            });
+    KaplanMeier.Day day = curve.dayOf(row.keyNumber(), row.number("conf"), scale(row));
+    return switch (row.quantity()) {
+      case "time" -> orNone(day.day());
+      case "lower" -> orNone(day.low());
+      case "upper" -> orNone(day.high());
+      default -> throw new UnknownRow(row);
+    };
   }
 
   private static double orNone(Optional<Double> day) {
