@@ -115,7 +115,8 @@ public final class FurtherTrays {
   public Answer<Chance> fewest(double wanted) {
     Refuse.unlessInside(wanted, "share of futures wanted");
     if (chanceWith(MOST_TRAYS).settled() < wanted) {
-      return Answer.lacking("Even %d further trays would seldom settle it.".formatted(MOST_TRAYS));
+      return Answer.lacking(
+          "Even %d further trays would not settle it often enough.".formatted(MOST_TRAYS));
     }
     int low = 1;
     int high = MOST_TRAYS;

@@ -70,7 +70,8 @@ class FurtherTraysTest {
   @Test
   void a_question_that_nothing_settles_is_said_so() {
     FurtherTrays never = FurtherTrays.after(TrayPosterior.of(SO_FAR), 24, (trays, share) -> false);
-    assertThat(never.fewest(0.8).lack()).contains("Even 20 further trays would seldom settle it.");
+    assertThat(never.fewest(0.8).lack())
+        .contains("Even 20 further trays would not settle it often enough.");
     assertThat(never.chanceWith(1).simulationError()).isPositive();
   }
 

@@ -17,6 +17,8 @@ import java.util.Arrays;
  */
 final class FourfoldLaw {
 
+  private static final double VANISHED = 1e-300;
+
   /** Number of hits that belongs to the first term. */
   private final int first;
 
@@ -42,7 +44,7 @@ final class FourfoldLaw {
     double term = 1;
     for (int x = mode; x < most; x++) {
       term *= Math.exp(logRatio(table, x) + logOdds);
-      if (term == 0) {
+      if (term < VANISHED) {
         break;
       }
       up = ups == up.length ? Arrays.copyOf(up, 2 * ups) : up;
@@ -51,7 +53,7 @@ final class FourfoldLaw {
     term = 1;
     for (int x = mode; x > least; x--) {
       term /= Math.exp(logRatio(table, x - 1) + logOdds);
-      if (term == 0) {
+      if (term < VANISHED) {
         break;
       }
       down = downs == down.length ? Arrays.copyOf(down, 2 * downs) : down;

@@ -77,6 +77,16 @@ class FourfoldTableTest {
     assertThat(odds).isCloseTo(table.oddsRatio().sample().value().orElseThrow(), within(1e-6));
   }
 
+  @Test
+  void nor_are_thousands_of_millions() {
+    var table = new FourfoldTable(600_000_000, 1_000_000_000, 600_000_000, 1_000_000_000);
+    OddsRatio.Limits limits = table.oddsRatio().exact(0.95).value().orElseThrow();
+    // normal approximation of log ψ, good to many digits here: ±1.96 √(Σ 1/count)
+    double half = 1.959964 * Math.sqrt(2 / 600e6 + 2 / 400e6);
+    assertThat(Math.log(limits.high())).isCloseTo(half, within(1e-3 * half));
+    assertThat(Math.log(limits.low())).isCloseTo(-half, within(1e-3 * half));
+  }
+
   @ParameterizedTest
   @CsvSource({"0,10,0,20", "10,10,20,20"})
   void all_or_nothing_in_both_cannot_be_compared(int hits, int n, int otherHits, int otherN) {

@@ -35,10 +35,10 @@ class RootingCurveTest {
 
   @Test
   void a_small_example_worked_by_hand() {
-    // (0, 2], (1, 3], (2, 4]: innermost (1, 2] and (2, 3]; p(1−p)… by hand: likelihood p · 1 · (1−p)
+    // (0, 2], (1, 3], (2, 4]: innermost (1, 2] and (2, 3]; p(1−p)… by hand: likelihood p · 1 ·
+    // (1−p)
     RootingCurve curve =
-        curve(
-            new RootedBetween(0, 2, 1), new RootedBetween(1, 3, 1), new RootedBetween(2, 4, 1));
+        curve(new RootedBetween(0, 2, 1), new RootedBetween(1, 3, 1), new RootedBetween(2, 4, 1));
     assertThat(curve.masses()).hasSize(2);
     assertThat(curve.masses().get(0).share()).isCloseTo(0.5, within(1e-9));
     assertThat(curve.masses().get(1)).extracting("after", "by").containsExactly(2.0, 3.0);
@@ -89,8 +89,7 @@ class RootingCurveTest {
   @ParameterizedTest
   @CsvSource({"-1,5,1", "5,5,1", "5,4,1", "NaN,5,1", "5,NaN,1", "Infinity,Infinity,1", "0,5,0"})
   void an_impossible_interval_is_refused(double after, double by, int cuttings) {
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> new RootedBetween(after, by, cuttings));
+    assertThatIllegalArgumentException().isThrownBy(() -> new RootedBetween(after, by, cuttings));
   }
 
   @Test

@@ -41,8 +41,7 @@ class TimeModelTest {
       claimed += fit.coefficientError(0) / 200;
     }
     double mean = locations.stream().mapToDouble(x -> x).average().orElseThrow();
-    double sd =
-        Math.sqrt(locations.stream().mapToDouble(x -> (x - mean) * (x - mean)).sum() / 199);
+    double sd = Math.sqrt(locations.stream().mapToDouble(x -> (x - mean) * (x - mean)).sum() / 199);
     assertThat(claimed).isCloseTo(sd, within(0.15 * sd)); // 200 trials know the sd to 5 %
     assertThat(mean).isCloseTo(LOCATION, within(4 * sd / Math.sqrt(200)));
   }
@@ -52,8 +51,7 @@ class TimeModelTest {
   void with_a_fraction_of_0_the_plain_fit_comes_out(TimeShape shape) {
     // all root: no cutting asks for a fraction, and the two models are one
     List<RootedBetween> looks = new ArrayList<>();
-    for (RootedBetween look :
-        Looks.logNormal(new SplittableRandom(13), 200, LOCATION, SCALE, 0)) {
+    for (RootedBetween look : Looks.logNormal(new SplittableRandom(13), 200, LOCATION, SCALE, 0)) {
       if (look.rooted()) {
         looks.add(look);
       }
@@ -115,8 +113,7 @@ class TimeModelTest {
   @Test
   void a_share_beyond_those_that_root_has_no_day() {
     TimeFit fit = cured(Looks.logNormal(new SplittableRandom(16), 600, LOCATION, SCALE, 0.4));
-    assertThat(fit.dayOfAll(0, 0.8).lack())
-        .contains("So large a share is not expected to root.");
+    assertThat(fit.dayOfAll(0, 0.8).lack()).contains("So large a share is not expected to root.");
     TimeFit.Day half = fit.dayOfAll(0, 0.5).value().orElseThrow();
     assertThat(fit.rootedBy(0, half.day())).isCloseTo(0.5, within(1e-10));
     assertThat(half.day()).isGreaterThan(fit.dayOfRooters(0, 0.5).day());
@@ -132,8 +129,7 @@ class TimeModelTest {
               .fitOne(Looks.logNormal(new SplittableRandom(17), 100, LOCATION, SCALE, 0))
               .value()
               .orElseThrow();
-      assertThat(fit.rootedBy(0, fit.dayOfRooters(0, share).day()))
-          .isCloseTo(share, within(1e-12));
+      assertThat(fit.rootedBy(0, fit.dayOfRooters(0, share).day())).isCloseTo(share, within(1e-12));
       assertThat(shape.below(shape.quantile(share)) + shape.above(shape.quantile(share)))
           .isCloseTo(1, within(1e-14));
     }
@@ -160,8 +156,7 @@ class TimeModelTest {
       less[i] -= 1e-5;
       var up = likelihood.at(more);
       var down = likelihood.at(less);
-      assertThat((up.value() - down.value()) / 2e-5)
-          .isCloseTo(here.gradient()[i], within(1e-5));
+      assertThat((up.value() - down.value()) / 2e-5).isCloseTo(here.gradient()[i], within(1e-5));
       for (int j = 0; j < at.length; j++) {
         assertThat((up.gradient()[j] - down.gradient()[j]) / 2e-5)
             .isCloseTo(here.hessian()[i][j], within(1e-4));
@@ -171,8 +166,7 @@ class TimeModelTest {
 
   @Test
   void the_order_of_the_looks_changes_nothing() {
-    List<RootedBetween> looks =
-        Looks.logNormal(new SplittableRandom(19), 80, LOCATION, SCALE, 0.2);
+    List<RootedBetween> looks = Looks.logNormal(new SplittableRandom(19), 80, LOCATION, SCALE, 0.2);
     var reversed = new ArrayList<>(looks);
     Collections.reverse(reversed);
     assertThat(cured(reversed).locations().get(0))
@@ -202,8 +196,7 @@ class TimeModelTest {
   void one_treatment_is_no_comparison() {
     var one = new TreatmentTimes("IBA", List.of(new RootedBetween(14, 21, 24)));
     assertThat(TimeModel.of(TimeShape.WEIBULL).test(List.of(one)).lack()).isPresent();
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> new TreatmentTimes("IBA", List.of()));
+    assertThatIllegalArgumentException().isThrownBy(() -> new TreatmentTimes("IBA", List.of()));
   }
 
   private static TimeFit cured(List<RootedBetween> looks) {
