@@ -107,28 +107,21 @@ public final class FurtherTrays {
   }
 
   /**
-   * The smallest number of further trays that settles it in the wanted share of futures, found by
-   * bisection, as more trays settle more; lacking if {@value #MOST_TRAYS} do not.
+   * The smallest number of further trays that settles it in the wanted share of futures; lacking if
+   * up to {@value #MOST_TRAYS} do not.
    *
    * @param wanted 0 &lt; wanted &lt; 1
    */
   public Answer<Chance> fewest(double wanted) {
     Refuse.unlessInside(wanted, "share of futures wanted");
-    if (chanceWith(MOST_TRAYS).settled() < wanted) {
-      return Answer.lacking(
-          "Even %d further trays would not settle it often enough.".formatted(MOST_TRAYS));
-    }
-    int low = 1;
-    int high = MOST_TRAYS;
-    while (low < high) {
-      int middle = (low + high) / 2;
-      if (chanceWith(middle).settled() >= wanted) {
-        high = middle;
-      } else {
-        low = middle + 1;
+    for (int further = 1; further <= MOST_TRAYS; further++) {
+      Chance chance = chanceWith(further);
+      if (chance.settled() >= wanted) {
+        return Answer.known(chance);
       }
     }
-    return Answer.known(chanceWith(low));
+    return Answer.lacking(
+        "Even %d further trays would not settle it often enough.".formatted(MOST_TRAYS));
   }
 
   private List<TrayCount> with(int[] future, int further) {

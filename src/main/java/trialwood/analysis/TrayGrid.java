@@ -12,6 +12,10 @@ final class TrayGrid {
 
   private static final int SHARE_POINTS = 96;
   private static final int LIKENESS_POINTS = 24;
+
+  /** Log mass this far below the peak counts for nothing. */
+  private static final double NEGLIGIBLE = 30;
+
   private static final int CELLS = SHARE_POINTS * LIKENESS_POINTS;
   private static final double[] SHARE_WEIGHTS = Chebyshev.weights(SHARE_POINTS);
   private static final double[] LIKENESS_WEIGHTS = Chebyshev.weights(LIKENESS_POINTS);
@@ -111,10 +115,12 @@ final class TrayGrid {
     double total = 0;
     double first = 0;
     for (int cell = 0; cell < CELLS; cell++) {
-      double part = Math.exp(log[cell] - peak);
-      mass[cell % SHARE_POINTS] += part;
-      total += part;
-      first += part * shares[cell % SHARE_POINTS];
+      if (log[cell] > peak - NEGLIGIBLE) {
+        double part = Math.exp(log[cell] - peak);
+        mass[cell % SHARE_POINTS] += part;
+        total += part;
+        first += part * shares[cell % SHARE_POINTS];
+      }
     }
     for (int k = 0; k < SHARE_POINTS; k++) {
       mass[k] /= total * SHARE_WEIGHTS[k] * (high - low);
