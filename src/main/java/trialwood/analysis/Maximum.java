@@ -1,6 +1,7 @@
 package trialwood.analysis;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.Function;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
@@ -19,7 +20,7 @@ import org.ejml.interfaces.linsol.LinearSolverDense;
  * @param covariance the inverse of the negative Hessian there: of a log-likelihood, the covariance
  *     of the estimates by observed information
  */
-public record Maximum(double[] at, double value, double[][] covariance) {
+public record Maximum(List<Double> at, double value, Covariance covariance) {
 
   private static final int STEPS = 200;
   private static final double LONGEST = 3;
@@ -94,7 +95,8 @@ public record Maximum(double[] at, double value, double[][] covariance) {
         covariance[i][j] = unit[i] * inverse.get(i, j) * unit[j];
       }
     }
-    return Answer.known(new Maximum(x, here.value, covariance));
+    return Answer.known(
+        new Maximum(Arrays.stream(x).boxed().toList(), here.value, Covariance.of(covariance)));
   }
 
   private static Step stepFrom(double[] x, Surface here) {

@@ -102,18 +102,18 @@ public record BetaBinomial(
     var means = new ArrayList<Double>();
     var errors = new ArrayList<Double>();
     for (int i = 0; i < last; i++) {
-      means.add(LogitModel.share(maximum.at()[i]));
-      errors.add(Math.sqrt(maximum.covariance()[i][i]));
+      means.add(LogitModel.share(maximum.at().get(i)));
+      errors.add(maximum.covariance().error(i));
     }
     double coefficients =
         trays(treatments).mapToDouble(BetaBinomialLikelihood::logCoefficient).sum();
     return new BetaBinomial(
         List.copyOf(means),
-        LogitModel.share(maximum.at()[last]),
+        LogitModel.share(maximum.at().get(last)),
         maximum.value() + coefficients,
         binomial,
         List.copyOf(errors),
-        Answer.known(Math.sqrt(maximum.covariance()[last][last])));
+        Answer.known(maximum.covariance().error(last)));
   }
 
   private static Stream<TrayCount> trays(List<TreatmentTrays> treatments) {

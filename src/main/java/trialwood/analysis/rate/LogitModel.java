@@ -1,11 +1,13 @@
 package trialwood.analysis.rate;
 
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import trialwood.analysis.Answer;
+import trialwood.analysis.Covariance;
 import trialwood.analysis.Refuse;
 import trialwood.analysis.TrayCount;
 
@@ -26,8 +28,8 @@ import trialwood.analysis.TrayCount;
  * @param residualDegreesOfFreedom trays less coefficients
  */
 public record LogitModel(
-    double[] coefficients,
-    double[][] covariance,
+    List<Double> coefficients,
+    Covariance covariance,
     double deviance,
     double pearson,
     double logLikelihood,
@@ -84,12 +86,7 @@ public record LogitModel(
 
   /** Minus twice the log-likelihood plus twice the number of coefficients. */
   public double aic() {
-    return 2 * (coefficients.length - logLikelihood);
-  }
-
-  /** Standard error of a coefficient, if the counts are binomial. */
-  public double standardError(int coefficient) {
-    return Math.sqrt(covariance[coefficient][coefficient]);
+    return 2 * (coefficients.size() - logLikelihood);
   }
 
   /** How much more the trays vary than the binomial allows: X² ÷ residual degrees of freedom. */
@@ -148,8 +145,8 @@ public record LogitModel(
       }
     }
     return new LogitModel(
-        beta.data.clone(),
-        covariance,
+        Arrays.stream(beta.data).boxed().toList(),
+        Covariance.of(covariance),
         deviance(trays, logits),
         pearson,
         logLikelihood,

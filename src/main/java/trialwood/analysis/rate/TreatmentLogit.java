@@ -90,8 +90,8 @@ public record TreatmentLogit(
 
   /** The binomial coefficient of a treatment, with z. */
   public Coefficient binomial(int treatment) {
-    double estimate = model.coefficients()[treatment];
-    double error = model.standardError(treatment);
+    double estimate = model.coefficients().get(treatment);
+    double error = model.covariance().error(treatment);
     double z = estimate / error;
     double p = 2 * NormalDistribution.of(0, 1).survivalProbability(Math.abs(z));
     return new Coefficient(estimate, error, z, p);
@@ -115,8 +115,8 @@ public record TreatmentLogit(
     if (!(phi() instanceof Answer.Known<Double> phi)) {
       return Answer.lacking(phi().lack().orElseThrow());
     }
-    double estimate = model.coefficients()[treatment];
-    double error = model.standardError(treatment) * Math.sqrt(phi.answer());
+    double estimate = model.coefficients().get(treatment);
+    double error = model.covariance().error(treatment) * Math.sqrt(phi.answer());
     double t = estimate / error;
     double p = 2 * t().survivalProbability(Math.abs(t));
     return Answer.known(new Coefficient(estimate, error, t, p));
@@ -134,8 +134,8 @@ public record TreatmentLogit(
 
   /** The logit fitted to a treatment. */
   public double logit(int treatment) {
-    double[] coefficients = model.coefficients();
-    return treatment == 0 ? coefficients[0] : coefficients[0] + coefficients[treatment];
+    double baseline = model.coefficients().get(0);
+    return treatment == 0 ? baseline : baseline + model.coefficients().get(treatment);
   }
 
   /** The proportion fitted to a treatment. */
@@ -145,11 +145,12 @@ public record TreatmentLogit(
 
   /** Quasi-binomial standard error of {@link #logit(int)}; lacking like {@link #phi()}. */
   public Answer<Double> logitError(int treatment) {
-    double[][] v = model.covariance();
-    int i = treatment;
-    double variance = i == 0 ? v[0][0] : v[0][0] + v[i][i] + 2 * v[0][i];
+    double[] weights = new double[treatments.size()];
+    weights[0] = 1;
+    weights[treatment] = 1;
+    double binomial = model.covariance().errorOf(weights);
     return phi() instanceof Answer.Known<Double> phi
-        ? Answer.known(Math.sqrt(variance * phi.answer()))
+        ? Answer.known(binomial * Math.sqrt(phi.answer()))
         : phi();
   }
 

@@ -8,6 +8,7 @@ import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import trialwood.analysis.Answer;
 import trialwood.analysis.ChiSquareTest;
+import trialwood.analysis.Covariance;
 import trialwood.analysis.Refuse;
 
 /**
@@ -30,7 +31,7 @@ public record LogRank(
     List<String> groups,
     List<Double> observed,
     List<Double> expected,
-    double[][] covariance,
+    Covariance covariance,
     ChiSquareTest test) {
 
   /**
@@ -105,7 +106,7 @@ public record LogRank(
             List.copyOf(names),
             boxed(observed),
             boxed(expected),
-            covariance,
+            Covariance.of(covariance),
             ChiSquareTest.of(statistic, free)));
   }
 

@@ -1,9 +1,7 @@
 package trialwood.analysis.time;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import trialwood.analysis.Answer;
 
 /**
@@ -110,79 +108,9 @@ final class MixtureWeights {
         }
       }
     }
-    double[] q = nonNegative(normal, right, p);
+    double[] q = new NonNegative(normal, right).from(p);
     double sum = Arrays.stream(q).sum();
     return sum > 0 ? Arrays.stream(q).map(x -> x / sum).toArray() : p;
-  }
-
-  /** Lawson and Hanson's (1974) active sets, from the places that have weight now. */
-  private double[] nonNegative(DMatrixRMaj normal, double[] right, double[] start) {
-    double[] q = start.clone();
-    boolean[] free = new boolean[places];
-    for (int j = 0; j < places; j++) {
-      free[j] = q[j] > 0;
-    }
-    for (int round = 0; round < 3 * places + 3; round++) {
-      for (int inner = 0; inner <= places; inner++) {
-        double[] wanted = solved(normal, right, free);
-        double step = 1;
-        for (int j = 0; j < places; j++) {
-          if (free[j] && wanted[j] <= 0) {
-            step = Math.min(step, q[j] / (q[j] - wanted[j]));
-          }
-        }
-        boolean inside = step == 1;
-        for (int j = 0; j < places; j++) {
-          q[j] = free[j] ? q[j] + step * (wanted[j] - q[j]) : 0;
-          if (free[j] && !inside && wanted[j] <= 0 && q[j] <= 1e-15) {
-            free[j] = false;
-            q[j] = 0;
-          }
-        }
-        if (inside) {
-          break;
-        }
-      }
-      int worst = -1;
-      double steepest = 1e-13;
-      for (int j = 0; j < places; j++) {
-        double slope = right[j];
-        for (int k = 0; k < places; k++) {
-          slope -= normal.get(j, k) * q[k];
-        }
-        if (!free[j] && slope > steepest) {
-          steepest = slope;
-          worst = j;
-        }
-      }
-      if (worst < 0) {
-        break;
-      }
-      free[worst] = true;
-    }
-    return q;
-  }
-
-  private double[] solved(DMatrixRMaj normal, double[] right, boolean[] free) {
-    int[] at = IntStream.range(0, places).filter(j -> free[j]).toArray();
-    var matrix = new DMatrixRMaj(at.length, at.length);
-    var wanted = new DMatrixRMaj(at.length, 1);
-    for (int a = 0; a < at.length; a++) {
-      wanted.set(a, right[at[a]]);
-      for (int b = 0; b < at.length; b++) {
-        // a hair of ridge: two places that are always covered together cannot be told apart
-        matrix.set(a, b, normal.get(at[a], at[b]) * (a == b ? 1 + 1e-12 : 1));
-      }
-    }
-    double[] solution = new double[places];
-    var solver = LinearSolverFactory_DDRM.symmPosDef(at.length);
-    if (at.length > 0 && solver.setA(matrix)) {
-      solver.solve(wanted, wanted);
-      for (int a = 0; a < at.length; a++) {
-        solution[at[a]] = wanted.get(a);
-      }
-    }
-    return solution;
   }
 
   /** The best of p, the wanted weights, and points between them by halving. */

@@ -3,6 +3,7 @@ package trialwood.analysis.time;
 import java.util.List;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import trialwood.analysis.Answer;
+import trialwood.analysis.Covariance;
 import trialwood.analysis.Interval;
 import trialwood.analysis.Quantile;
 import trialwood.analysis.Refuse;
@@ -33,7 +34,7 @@ public record TimeFit(
     double logScale,
     List<Double> never,
     double logLikelihood,
-    double[][] covariance) {
+    Covariance covariance) {
 
   /**
    * The day by which a share has rooted.
@@ -62,7 +63,7 @@ public record TimeFit(
 
   /** Minus twice the log-likelihood plus twice the number of parameters. */
   public double aic() {
-    return 2 * (covariance.length - logLikelihood);
+    return 2 * (covariance.size() - logLikelihood);
   }
 
   /** The baseline's location, or how far a treatment's lies from it. */
@@ -72,19 +73,22 @@ public record TimeFit(
 
   /** Standard error of {@link #coefficient}. */
   public double coefficientError(int treatment) {
-    int i = treatment;
-    double[][] v = covariance;
-    return Math.sqrt(i == 0 ? v[0][0] : v[i][i] + v[0][0] - 2 * v[0][i]);
+    if (treatment == 0) {
+      return covariance.error(0);
+    }
+    double[] weights = new double[covariance.size()];
+    weights[treatment] = 1;
+    weights[0] = -1;
+    return covariance.errorOf(weights);
   }
 
   public double logScaleError() {
-    int s = logScaleIndex();
-    return Math.sqrt(covariance[s][s]);
+    return covariance.error(logScaleIndex());
   }
 
   /** Covariance of a treatment's location and the log scale. */
   public double locationScaleCovariance(int treatment) {
-    return covariance[treatment][logScaleIndex()];
+    return covariance.between(treatment, logScaleIndex());
   }
 
   /**
@@ -139,19 +143,13 @@ public record TimeFit(
 
   /** Delta method: the derivative by the location is 1, by the log scale and logit c as given. */
   private double logError(int treatment, double byLogScale, double byLogitNever) {
-    double[] derivative = new double[covariance.length];
+    double[] derivative = new double[covariance.size()];
     derivative[treatment] = 1;
     derivative[logScaleIndex()] = byLogScale;
     if (byLogitNever != 0) {
       derivative[neverIndex(treatment)] = byLogitNever;
     }
-    double variance = 0;
-    for (int i = 0; i < derivative.length; i++) {
-      for (int j = 0; j < derivative.length; j++) {
-        variance += derivative[i] * covariance[i][j] * derivative[j];
-      }
-    }
-    return Math.sqrt(variance);
+    return covariance.errorOf(derivative);
   }
 
   private int logScaleIndex() {

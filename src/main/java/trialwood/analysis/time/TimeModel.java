@@ -86,7 +86,7 @@ public record TimeModel(TimeShape shape, boolean someNeverRoot) {
       if (!(Maximum.of(likelihood::at, start) instanceof Answer.Known<Maximum> found)) {
         return Answer.lacking("The fit did not settle.");
       }
-      double[] at = found.answer().at();
+      List<Double> at = found.answer().at();
       if (!dropVanished(hasNever, likelihood, at)) {
         return Answer.known(result(treatments, likelihood, found.answer()));
       }
@@ -96,28 +96,29 @@ public record TimeModel(TimeShape shape, boolean someNeverRoot) {
 
   private TimeFit result(
       List<TreatmentTimes> treatments, TimeLikelihood likelihood, Maximum maximum) {
-    double[] at = maximum.at();
+    List<Double> at = maximum.at();
     var locations = new ArrayList<Double>();
     var never = new ArrayList<Double>();
     for (int g = 0; g < treatments.size(); g++) {
       int index = likelihood.never(g);
-      locations.add(at[likelihood.location(g)]);
-      never.add(index < 0 ? 0 : 1 / (1 + Math.exp(-at[index])));
+      locations.add(at.get(likelihood.location(g)));
+      never.add(index < 0 ? 0 : 1 / (1 + Math.exp(-at.get(index))));
     }
     return new TimeFit(
         shape,
         treatments.stream().map(TreatmentTimes::treatment).toList(),
         List.copyOf(locations),
-        at[likelihood.logScale()],
+        at.get(likelihood.logScale()),
         List.copyOf(never),
         maximum.value(),
         maximum.covariance());
   }
 
-  private static boolean dropVanished(boolean[] hasNever, TimeLikelihood likelihood, double[] at) {
+  private static boolean dropVanished(
+      boolean[] hasNever, TimeLikelihood likelihood, List<Double> at) {
     boolean dropped = false;
     for (int g = 0; g < hasNever.length; g++) {
-      if (hasNever[g] && at[likelihood.never(g)] < NOTHING) {
+      if (hasNever[g] && at.get(likelihood.never(g)) < NOTHING) {
         hasNever[g] = false;
         dropped = true;
       }
@@ -171,16 +172,20 @@ public record TimeModel(TimeShape shape, boolean someNeverRoot) {
     boolean spreadSeen = false;
     for (TreatmentTimes place : places) {
       if (place.looks().stream().noneMatch(RootedBetween::rooted)) {
-        return "Nothing has rooted in " + place.treatment() + ".";
+        return "Nothing has rooted" + where(place, places);
       }
       List<RootedBetween> looks = counted(place);
       double latestStart = looks.stream().mapToDouble(RootedBetween::after).max().orElseThrow();
       double firstEnd = looks.stream().mapToDouble(RootedBetween::by).min().orElseThrow();
       if (latestStart == 0) {
-        return "All had rooted at the first look in " + place.treatment() + ".";
+        return "All had rooted at the first look" + where(place, places);
       }
       spreadSeen |= latestStart >= firstEnd;
     }
     return spreadSeen ? "" : "All may have rooted on one day: the looks show no spread.";
+  }
+
+  private static String where(TreatmentTimes place, List<TreatmentTimes> places) {
+    return places.size() == 1 ? "." : " in " + place.treatment() + ".";
   }
 }

@@ -289,7 +289,7 @@ final class Times implements Family {
     return switch (row.quantity()) {
       case "observed" -> test.observed().get(at);
       case "expected" -> test.expected().get(at);
-      case "variance" -> test.covariance()[at][at];
+      case "variance" -> test.covariance().between(at, at);
       default -> test(row, test.test());
     };
   }
