@@ -76,7 +76,7 @@ public record LogitModel(
         }
       }
       double deviance = deviance(trays, logits);
-      if (Math.abs(deviance - last) <= 1e-14 * (1 + deviance)) {
+      if (Math.abs(deviance - last) <= 1e-11 * (1 + deviance)) {
         return Answer.known(fitted(trays, x, logits, beta));
       }
       last = deviance;
