@@ -28,8 +28,8 @@ public record TrayHistory(TrayPrior prior, int batches, int trays, Standing stan
 
   private static final int LEAST_PER_MILLE = 10;
   private static final int GREATEST_PER_MILLE = 250;
-  private static final int SHARE_POINTS = 64;
-  private static final int LIKENESS_POINTS = 64;
+  private static final int SHARE_POINTS = 40;
+  private static final int LIKENESS_POINTS = 48;
   private static final double[] SHARE_WEIGHTS = Chebyshev.weights(SHARE_POINTS);
   private static final double[] LIKENESS_WEIGHTS = Chebyshev.weights(LIKENESS_POINTS);
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import trialwood.analysis.Answer;
 import trialwood.analysis.BetaPrior;
@@ -333,7 +334,7 @@ final class Rates implements Family {
   }
 
   @SuppressWarnings("unchecked")
-  private <T> T once(String key, java.util.function.Supplier<T> fit) {
+  private <T> T once(String key, Supplier<T> fit) {
     if (!fits.containsKey(key)) {
       fits.put(key, fit.get());
     }
