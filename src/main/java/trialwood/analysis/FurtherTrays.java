@@ -27,7 +27,7 @@ public final class FurtherTrays {
   public interface Criterion {
 
     /**
-     * Whether the question is settled, either way.
+     * Whether the question is settled, either way; asked from several threads at once.
      *
      * @param trays all of them, further ones last
      * @param share what they leave to believe of p
@@ -44,7 +44,7 @@ public final class FurtherTrays {
    */
   public record Chance(int trays, double settled, double simulationError) {
 
-    static Chance of(int trays, int settled) {
+    static Chance of(int trays, long settled) {
       double smoothed = (settled + 0.5) / (DRAWS + 1);
       return new Chance(
           trays, (double) settled / DRAWS, Math.sqrt(smoothed * (1 - smoothed) / DRAWS));
@@ -97,12 +97,11 @@ public final class FurtherTrays {
   }
 
   private Chance counted(int further) {
-    int settled = 0;
-    for (int[] future : futures) {
-      if (criterion.isSettledBy(with(future, further), grid.after(future, further))) {
-        settled++;
-      }
-    }
+    long settled =
+        futures.parallelStream()
+            .filter(
+                future -> criterion.isSettledBy(with(future, further), grid.after(future, further)))
+            .count();
     return Chance.of(further, settled);
   }
 
