@@ -2,6 +2,7 @@ package trialwood.analysis.time;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trialwood.analysis.Answer;
 import trialwood.analysis.ChiSquareTest;
 import trialwood.analysis.Maximum;
@@ -72,9 +73,9 @@ public record TimeModel(TimeShape shape, boolean someNeverRoot) {
                 new TreatmentTimes(
                     "all", treatments.stream().flatMap(group -> group.looks().stream()).toList()))
             : treatments;
-    String lack = lack(places);
-    if (!lack.isEmpty()) {
-      return Answer.lacking(lack);
+    Optional<String> lack = lack(places);
+    if (lack.isPresent()) {
+      return Answer.lacking(lack.get());
     }
     boolean[] hasNever = new boolean[treatments.size()];
     for (int g = 0; g < hasNever.length; g++) {
@@ -168,21 +169,24 @@ public record TimeModel(TimeShape shape, boolean someNeverRoot) {
         : group.looks();
   }
 
-  private String lack(List<TreatmentTimes> places) {
+  /** Why location and scale cannot be told. */
+  private Optional<String> lack(List<TreatmentTimes> places) {
     boolean spreadSeen = false;
     for (TreatmentTimes place : places) {
       if (place.looks().stream().noneMatch(RootedBetween::rooted)) {
-        return "Nothing has rooted" + where(place, places);
+        return Optional.of("Nothing has rooted" + where(place, places));
       }
       List<RootedBetween> looks = counted(place);
       double latestStart = looks.stream().mapToDouble(RootedBetween::after).max().orElseThrow();
       double firstEnd = looks.stream().mapToDouble(RootedBetween::by).min().orElseThrow();
       if (latestStart == 0) {
-        return "All had rooted at the first look" + where(place, places);
+        return Optional.of("All had rooted at the first look" + where(place, places));
       }
       spreadSeen |= latestStart >= firstEnd;
     }
-    return spreadSeen ? "" : "All may have rooted on one day: the looks show no spread.";
+    return spreadSeen
+        ? Optional.empty()
+        : Optional.of("All may have rooted on one day: the looks show no spread.");
   }
 
   private static String where(TreatmentTimes place, List<TreatmentTimes> places) {
