@@ -171,6 +171,9 @@ public record TimeModel(TimeShape shape, boolean someNeverRoot) {
 
   /** Why location and scale cannot be told. */
   private Optional<String> lack(List<TreatmentTimes> places) {
+    if (places.isEmpty()) {
+      return Optional.of("Nobody has looked.");
+    }
     boolean spreadSeen = false;
     for (TreatmentTimes place : places) {
       if (place.looks().stream().noneMatch(RootedBetween::rooted)) {

@@ -178,6 +178,7 @@ class TimeModelTest {
     for (boolean never : new boolean[] {false, true}) {
       var model = new TimeModel(TimeShape.LOG_NORMAL, never);
       assertThat(model.fitOne(List.of()).lack()).contains("Nobody has looked.");
+      assertThat(model.fit(List.of()).lack()).contains("Nobody has looked.");
       assertThat(model.fitOne(List.of(RootedBetween.notBy(42, 24))).lack())
           .contains("Nothing has rooted.");
       assertThat(model.fitOne(List.of(new RootedBetween(0, 14, 24))).lack())
