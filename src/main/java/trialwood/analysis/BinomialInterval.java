@@ -8,7 +8,7 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * independent of the others. Cuttings that share a tray are not; for them see {@link
  * TrayPosterior}.
  *
- * <p>The one-sided limit at level c is the end of the two-sided interval at level 2c − 1.
+ * <p>For a promise in one direction see {@link trialwood.analysis.rate.OneSidedLimit}.
  *
  * <p>Every method throws {@link IllegalArgumentException} if n &lt; 1, hits &lt; 0, hits &gt; n or
  * the level is not inside (0, 1).

@@ -7,7 +7,7 @@ package trialwood.analysis;
  * <p>Source: Clenshaw, C. W. and Curtis, A. R. (1960) A method for numerical integration on an
  * automatic computer. Numerische Mathematik 2, 197–205; points of Fejér (1933).
  */
-final class Chebyshev {
+public final class Chebyshev {
 
   private final double low;
   private final double high;
@@ -25,7 +25,7 @@ final class Chebyshev {
   }
 
   /** The n points, all inside (low, high), from high to low. */
-  static double[] points(double low, double high, int n) {
+  public static double[] points(double low, double high, int n) {
     double[] points = new double[n];
     for (int i = 0; i < n; i++) {
       points[i] = (low + high) / 2 + (high - low) / 2 * Math.cos(Math.PI * (i + 0.5) / n);
@@ -37,7 +37,7 @@ final class Chebyshev {
    * Weights at the n points that average a function over its interval (Fejér's first rule); times
    * the length of the interval they integrate.
    */
-  static double[] weights(int n) {
+  public static double[] weights(int n) {
     double[] weights = new double[n];
     for (int i = 0; i < n; i++) {
       double sum = 1;

@@ -58,6 +58,22 @@ public final class RateDifference implements Belief {
     return Math.min(1, Math.max(0, chance));
   }
 
+  /**
+   * Pr(p − p_check ≥ line) for any belief of the candidate, such as one after {@link FurtherTrays}:
+   * ∫ g(p_check) Pr(p ≥ p_check + line) dp_check, over the check's posterior.
+   */
+  public static double chanceAtLeast(Belief candidate, TrayPosterior check, double line) {
+    Refuse.unless(!Double.isNaN(line), "The line to reach must be a number.");
+    Chebyshev density = check.density();
+    double[] angles = Chebyshev.points(density.low(), density.high(), POINTS);
+    double chance = 0;
+    for (int i = 0; i < POINTS; i++) {
+      double above = candidate.chanceAtLeast(JointDensity.ofAngle(angles[i]) + line);
+      chance += (density.high() - density.low()) * WEIGHTS[i] * density.at(angles[i]) * above;
+    }
+    return Math.min(1, Math.max(0, chance));
+  }
+
   /** Pr(p − p_check ≥ −margin): no worse than the check by more than the margin. */
   public double chanceNotWorseBy(double margin) {
     return chanceAtLeast(-margin);

@@ -11,7 +11,7 @@ public record TrayPrior(BetaPrior share, BetaPrior likeness) {
 
   /**
    * p ~ Beta(½, ½), after Jeffreys; ρ ~ Beta(1, 19), mean 0.05: a working value for softwood trays,
-   * to be re-estimated from the nursery's own trays (common practice, no source).
+   * re-estimated by {@link TrayHistory} once there are enough (common practice, no source).
    */
   public static final TrayPrior USUAL =
       new TrayPrior(new BetaPrior(0.5, 0.5), new BetaPrior(1, 19));

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RateDifferenceTest {
 
@@ -61,6 +62,15 @@ class RateDifferenceTest {
     assertThat(difference.mean()).isEqualTo(0);
     assertThat(difference.interval(0.95).low())
         .isCloseTo(-difference.interval(0.95).high(), within(1e-5));
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.3, -0.1, 0, 0.05, 0.2})
+  void any_belief_of_the_candidate_may_stand_beside_the_check(double line) {
+    TrayPosterior candidate = TrayPosterior.of(Trays.of24(20, 18, 17));
+    TrayPosterior check = TrayPosterior.of(Trays.of24(22, 21, 15));
+    assertThat(RateDifference.chanceAtLeast(candidate, check, line))
+        .isCloseTo(RateDifference.between(candidate, check).chanceAtLeast(line), within(1e-5));
   }
 
   @Test

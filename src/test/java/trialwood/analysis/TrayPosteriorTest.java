@@ -145,7 +145,7 @@ class TrayPosteriorTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"25,24", "-1,24", "0,0", "1,-1"})
+  @CsvSource({"25,24", "-1,24", "0,0", "1,-1", "1,100001", "1,2147483647"})
   void a_tray_whose_counts_are_impossible_is_refused(int rooted, int stuck) {
     assertThatIllegalArgumentException().isThrownBy(() -> new TrayCount(rooted, stuck));
   }
