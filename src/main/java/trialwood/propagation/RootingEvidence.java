@@ -122,6 +122,7 @@ class RootingEvidence implements EvidenceSource {
         Evidence.of(100 * run.share(), ROOTED.unit(), run.countedOn(), BY_TRAYS)
             .from(run.stuck(), run.trays().size(), counted(run.rooted(), run.stuck(), run))
             .believing(new InPercent(run.posterior()), LEVEL);
+    run.disagreement().ifPresent(told::remarking);
     return guarded(told, run);
   }
 
@@ -157,7 +158,8 @@ class RootingEvidence implements EvidenceSource {
                 .from(
                     stuck,
                     run.checkTrays().size(),
-                    "%d of %d, run %s".formatted(rooted, stuck, run.run())),
+                    "%d of %d, run %s %s"
+                        .formatted(rooted, stuck, run.run(), run.isValid() ? "valid" : "void")),
             run.run(),
             run.checkTrays())
         .build();
