@@ -10,7 +10,6 @@ import trialwood.record.Recorder;
 import trialwood.record.Refused;
 import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
-import trialwood.web.Measures;
 
 /** Keeps what is counted, lost and given away, and asks about what does not agree. */
 @Service
@@ -139,7 +138,7 @@ public class LotRecords {
                     lot,
                     count.on(),
                     "%d alive, %d at the count of %s: where do the others come from?"
-                        .formatted(count.alive(), last.alive(), Measures.day(last.onDate())),
+                        .formatted(count.alive(), last.alive(), last.onDate()),
                     recorded));
     Ledger ledger = lots.ledger(lot.unitId(), count.on());
     if (ledger.missing(count.alive()) != 0) {

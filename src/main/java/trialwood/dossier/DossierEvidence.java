@@ -16,7 +16,6 @@ import trialwood.evidence.Evidence;
 import trialwood.evidence.EvidenceBuilder;
 import trialwood.evidence.EvidenceSource;
 import trialwood.evidence.Metric;
-import trialwood.web.Measures;
 
 /** How complete a candidate's dossier is, and how much time is left for it. */
 @Component
@@ -148,8 +147,7 @@ class DossierEvidence implements EvidenceSource {
             .map(
                 it ->
                     told(one, it.clock().daysLeft(asOf), "days", asOf, DAYS_LEFT)
-                        .from(
-                            1, 1, it.route().code() + " until " + Measures.day(it.clock().last())))
+                        .from(1, 1, it.route().code() + " until " + it.clock().last()))
             .orElseGet(
                 () ->
                     told(one, NO_CLOCK, "days", asOf, DAYS_LEFT).from(0, 0, "no open clock runs"));
@@ -158,8 +156,7 @@ class DossierEvidence implements EvidenceSource {
         .forEach(
             it ->
                 told.remarking(
-                    "%s ran out on %s."
-                        .formatted(it.route().code(), Measures.day(it.clock().last()))));
+                    "%s ran out on %s.".formatted(it.route().code(), it.clock().last())));
     return told.build();
   }
 

@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import trialwood.record.Check;
 import trialwood.record.Fact;
 import trialwood.record.Recorded;
-import trialwood.web.Measures;
 
 /**
  * The count that closes a tray: what was stuck is rooted, alive without roots, dead or taken out.
@@ -46,7 +45,7 @@ public class FinalCount extends Fact {
         .holds(
             !onDate.isBefore(tray.stuckOn()),
             "on",
-            "The tray was stuck later, on %s.".formatted(Measures.day(tray.stuckOn())))
+            "The tray was stuck later, on %s.".formatted(tray.stuckOn()))
         .holds(
             rooted >= 0 && aliveWithoutRoots >= 0 && dead >= 0 && takenOut >= 0,
             "rooted",

@@ -14,7 +14,6 @@ import trialwood.unit.Tie;
 import trialwood.unit.Unit;
 import trialwood.unit.UnitKind;
 import trialwood.unit.Units;
-import trialwood.web.Measures;
 
 /** Sets up runs, batches and trays. */
 @Service
@@ -89,8 +88,7 @@ public class Sticking {
         .holds(
             !said.stuckOn().isBefore(run.fromDate()) && !said.stuckOn().isAfter(run.toDate()),
             "stuck_on",
-            "Run %s was stuck from %s to %s."
-                .formatted(run.code(), Measures.day(run.fromDate()), Measures.day(run.toDate())))
+            "Run %s was stuck from %s to %s.".formatted(run.code(), run.fromDate(), run.toDate()))
         .holds(
             !said.stuckOn().isAfter(LocalDate.now(clock)),
             "stuck_on",

@@ -10,7 +10,6 @@ import org.jspecify.annotations.Nullable;
 import trialwood.record.Check;
 import trialwood.record.CorrectableFact;
 import trialwood.record.Recorded;
-import trialwood.web.Measures;
 
 /** Cuttings that left the tray before its final count: in what state, and where they went. */
 @Entity
@@ -65,7 +64,7 @@ public class TakenOut extends CorrectableFact {
         .holds(
             !onDate.isBefore(tray.stuckOn()),
             "on",
-            "The tray was stuck later, on %s.".formatted(Measures.day(tray.stuckOn())))
+            "The tray was stuck later, on %s.".formatted(tray.stuckOn()))
         .orRefuse();
   }
 

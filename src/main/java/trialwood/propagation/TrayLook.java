@@ -7,7 +7,6 @@ import org.jspecify.annotations.Nullable;
 import trialwood.record.Check;
 import trialwood.record.CorrectableFact;
 import trialwood.record.Recorded;
-import trialwood.web.Measures;
 
 /** An interim look: a few plugs lifted on a day. It is a sample and is kept as one. */
 @Entity
@@ -49,7 +48,7 @@ public class TrayLook extends CorrectableFact {
         .holds(
             !onDate.isBefore(tray.stuckOn()),
             "on",
-            "The tray was stuck later, on %s.".formatted(Measures.day(tray.stuckOn())))
+            "The tray was stuck later, on %s.".formatted(tray.stuckOn()))
         .holds(rooted <= lifted, "rooted", "%d rooted, but %d lifted.".formatted(rooted, lifted))
         .holds(lifted <= alive, "lifted", "%d lifted, but %d alive.".formatted(lifted, alive))
         .holds(

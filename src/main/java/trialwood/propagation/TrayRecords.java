@@ -15,7 +15,6 @@ import trialwood.record.Recorder;
 import trialwood.record.Refused;
 import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
-import trialwood.web.Measures;
 
 /**
  * What is counted on a tray. Numbers that are impossible in themselves are refused; numbers that
@@ -77,7 +76,7 @@ public class TrayRecords {
                     trayId,
                     on,
                     "%d alive, but %d on %s. Is this the same tray?"
-                        .formatted(alive, last.alive(), Measures.day(last.onDate())),
+                        .formatted(alive, last.alive(), last.onDate()),
                     recorded));
     return looks.save(look);
   }
@@ -161,7 +160,7 @@ public class TrayRecords {
                     tray.unitId(),
                     count.onDate(),
                     "%d alive at the final count, but %d on %s. Is this the same tray?"
-                        .formatted(alive, last.alive(), Measures.day(last.onDate())),
+                        .formatted(alive, last.alive(), last.onDate()),
                     recorded));
   }
 
@@ -197,7 +196,7 @@ public class TrayRecords {
                     trayId,
                     on,
                     "%d alive off the mist, but %d on %s. Is this the same tray?"
-                        .formatted(alive, last.alive(), Measures.day(last.onDate())),
+                        .formatted(alive, last.alive(), last.onDate()),
                     recorded));
     return weanings.save(weaning);
   }
@@ -213,9 +212,7 @@ public class TrayRecords {
   private Tray take(UUID trayId, LocalDate on) {
     Check.that()
         .holds(
-            !on.isAfter(LocalDate.now(clock)),
-            "on",
-            "This day is still to come: %s.".formatted(Measures.day(on)))
+            !on.isAfter(LocalDate.now(clock)), "on", "This day is still to come: %s.".formatted(on))
         .orRefuse();
     return trays.take(trayId).orElseThrow(() -> new Refused("tray", "There is no such tray."));
   }
