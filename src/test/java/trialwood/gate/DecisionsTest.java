@@ -185,6 +185,7 @@ class DecisionsTest {
 
   @Test
   void a_gate_day_that_is_past_shows_who_waited_then() {
+    entities.flush();
     assertThat(at(JULY)).containsExactly(candidate);
 
     decisions.decide(ruling(Stage.PROPAGATION, Choice.HOLD, null, JULY.plusYears(1)));
