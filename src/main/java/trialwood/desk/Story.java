@@ -61,12 +61,13 @@ class Story {
     return all;
   }
 
-  private static LifeEvent decided(Decision decision, String code) {
+  private LifeEvent decided(Decision decision, String code) {
     String against =
         decision.choice() == decision.line()
             ? ""
             : ", against the line (" + decision.line().word() + ")";
-    String until = decision.choice() == Choice.HOLD ? " until " + decision.holdUntil() : "";
+    String until =
+        decision.choice() == Choice.HOLD ? " until " + measures.date(decision.holdUntil()) : "";
     return new LifeEvent(
         decision.onDate(),
         "gate",
