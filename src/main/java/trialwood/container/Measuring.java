@@ -26,6 +26,7 @@ import trialwood.record.Recorder;
 import trialwood.record.Refused;
 import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
+import trialwood.web.Measures;
 
 /** Keeps a measuring sheet, plant by plant: a line with something wrong holds up no other. */
 @Service
@@ -70,7 +71,8 @@ public class Measuring {
   public Map<UUID, List<Problem>> keep(
       List<PlantValues> lines, LocalDate on, @Nullable UUID personId) {
     if (on.isAfter(LocalDate.now(clock))) {
-      throw new Refused("on", "%s lies ahead; records are of what was seen.".formatted(on));
+      throw new Refused(
+          "on", "%s lies ahead; records are of what was seen.".formatted(Measures.day(on)));
     }
     Recorded recorded = recorder.by(personId);
     Map<UUID, Trait> known = traitsOf(lines);
@@ -152,7 +154,9 @@ public class Measuring {
 
     void take(Trait trait, Reading reading, Optional<Earlier> earlier) {
       if (earlier.filter(it -> it.on().equals(on)).isPresent()) {
-        wrong(trait, "%s of this plant is on record for %s.".formatted(trait.name(), on));
+        wrong(
+            trait,
+            "%s of this plant is on record for %s.".formatted(trait.name(), Measures.day(on)));
         return;
       }
       Optional<String> question =

@@ -27,6 +27,7 @@ import trialwood.unit.Tie;
 import trialwood.unit.Unit;
 import trialwood.unit.UnitKind;
 import trialwood.unit.Units;
+import trialwood.web.Measures;
 
 /** Fills pots: makes lots out of trays, larger lots out of smaller ones, and numbers plants. */
 @Service
@@ -198,7 +199,10 @@ public class Potting {
         holders
             .of(lotId, from)
             .orElseThrow(
-                () -> new Refused("from", "The lot was potted on %s.".formatted(lot.pottedOn())));
+                () ->
+                    new Refused(
+                        "from",
+                        "The lot was potted on %s.".formatted(Measures.day(lot.pottedOn()))));
     int before = places.standing(lotId, from).size();
     Check.that()
         .holds(

@@ -22,12 +22,12 @@ class Bench {
 
   private final EntityManager records;
   private final Sticking sticking;
-  private final TrayRecords trayRecords;
+  private final Closing closing;
 
-  Bench(EntityManager records, Sticking sticking, TrayRecords trayRecords) {
+  Bench(EntityManager records, Sticking sticking, Closing closing) {
     this.records = records;
     this.sticking = sticking;
-    this.trayRecords = trayRecords;
+    this.closing = closing;
   }
 
   private UUID crop() {
@@ -94,7 +94,7 @@ class Bench {
     List<Tray> trays = new ArrayList<>();
     for (int each : rooted) {
       Tray tray = tray(run, run.code() + "-" + code + "-" + (trays.size() + 1), accession, 24);
-      trayRecords.finalCount(tray.unitId(), closing(run.fromDate().plusDays(28), each), null);
+      closing.finalCount(tray.unitId(), closing(run.fromDate().plusDays(28), each), null);
       trays.add(tray);
     }
     records.flush();

@@ -135,7 +135,7 @@ class YardPagesTest {
         .andExpect(
             content()
                 .string(
-                    "lot,accession,class,litres,potted_on,potted,alive,counted_on,found,saleable,yard\r\n"
+                    "\ufefflot,accession,class,litres,potted_on,potted,alive,counted_on,found,saleable,yard\r\n"
                         + "22-C18-04-G1,C18-04,#1,2.800,2022-07-20,12,12,,,,bed 1\r\n"));
   }
 
