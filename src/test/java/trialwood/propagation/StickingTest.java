@@ -10,8 +10,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
+import trialwood.candidate.Candidate;
 import trialwood.candidate.CandidateEvent;
 import trialwood.candidate.CandidateEvents;
+import trialwood.candidate.Candidates;
 import trialwood.record.Recorder;
 import trialwood.testing.RecordTest;
 
@@ -21,6 +23,7 @@ class StickingTest {
 
   @Autowired Bench bench;
   @Autowired Sticking sticking;
+  @Autowired Candidates candidates;
   @Autowired CandidateEvents events;
   @Autowired Recorder recorder;
 
@@ -31,6 +34,7 @@ class StickingTest {
   void a_run() {
     run = bench.run("R22", Bench.STUCK, bench.accession("CK-B"));
     plant = bench.accession("C18-03");
+    candidates.save(new Candidate(plant));
   }
 
   @Test
