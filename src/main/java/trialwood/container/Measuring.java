@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -99,6 +100,32 @@ public class Measuring {
     observations.saveAllAndFlush(kept);
     doubts.saveAll(asked);
     return wrong;
+  }
+
+  /**
+   * Puts a value in the place of an earlier one of the same plant, trait and day; both stay
+   * readable.
+   *
+   * @throws Refused without a reason, when the value is impossible, or when the earlier one was
+   *     replaced before
+   */
+  @Transactional
+  public void correct(
+      Observation earlier, Reading reading, String reason, @Nullable UUID personId) {
+    UUID id = Objects.requireNonNull(earlier.id());
+    if (observations.existsBySupersedesId(id)) {
+      throw new Refused("supersedeReason", "This value was replaced before.");
+    }
+    Trait trait = traits.findById(earlier.traitId()).orElseThrow();
+    observations.save(
+        new Observation(
+                earlier.unitId(),
+                trait,
+                earlier.onDate(),
+                reading,
+                earlier.note(),
+                recorder.by(personId))
+            .insteadOf(id, reason));
   }
 
   private Map<UUID, Trait> traitsOf(List<PlantValues> lines) {

@@ -120,12 +120,12 @@ public class Measures {
 
   /** 14 May 2026. */
   public String date(@Nullable LocalDate date) {
-    return date == null ? NONE : day(date);
+    return day(date);
   }
 
-  /** The same for a sentence that is written where no page is: a refusal, a question. */
-  public static String day(LocalDate date) {
-    return spaced(DATE.format(date));
+  /** The same for sentences that are written where no page is: refusals, questions. */
+  public static String day(@Nullable LocalDate date) {
+    return date == null ? NONE : spaced(DATE.format(date));
   }
 
   /** 14 May, where the year is plain from what stands around it. */

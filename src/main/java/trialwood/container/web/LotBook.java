@@ -46,15 +46,29 @@ class LotBook {
     }
   }
 
-  /** A count, a loss or plants that left. */
+  /**
+   * A count, a loss or plants that left.
+   *
+   * @param reason why it takes the place of an earlier record, where it does
+   */
   record Happened(
+      UUID id,
       LocalDate onDate,
       String what,
       int number,
       @Nullable Integer saleable,
       @Nullable String words,
       @Nullable String initials,
+      @Nullable String reason,
       boolean replaced) {
+
+    public boolean isCount() {
+      return what.equals("COUNTED");
+    }
+
+    public boolean isLoss() {
+      return what.equals("LOST");
+    }
 
     public String word() {
       return what.toLowerCase(Locale.ROOT);
@@ -91,6 +105,30 @@ class LotBook {
       @Nullable BigDecimal number,
       @Nullable String noneBecause) {}
 
+  /**
+   * What was seen on a plant, with what was replaced.
+   *
+   * @param reason why it takes the place of an earlier value, where it does
+   */
+  record Noted(
+      UUID id,
+      String trait,
+      @Nullable String unit,
+      int decimals,
+      LocalDate onDate,
+      @Nullable BigDecimal number,
+      @Nullable String words,
+      @Nullable String noneBecause,
+      @Nullable String note,
+      @Nullable String initials,
+      @Nullable String reason,
+      boolean replaced) {
+
+    public @Nullable String none() {
+      return noneBecause == null ? null : noneBecause.toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+  }
+
   Optional<Head> head(String label) {
     return jdbc.sql(
             """
@@ -126,20 +164,21 @@ class LotBook {
   List<Happened> happened(UUID lot) {
     return jdbc.sql(
             """
-            select x.on_date, x.what, x.number, x.saleable, x.words, p.initials, x.replaced
+            select x.id, x.on_date, x.what, x.number, x.saleable, x.words, p.initials, x.reason,
+                   x.replaced
             from (
-              select c.on_date, 'COUNTED' as what, c.alive as number, c.saleable, c.note as words,
-                     c.person_id, c.recorded_at,
+              select c.id, c.on_date, 'COUNTED' as what, c.alive as number, c.saleable, c.note as words,
+                     c.person_id, c.recorded_at, c.supersede_reason as reason,
                      exists (select 1 from lot_count y where y.supersedes_id = c.id) as replaced
               from lot_count c where c.lot_id = :lot
               union all
-              select c.on_date, 'LOST', c.number, cast(null as integer), c.reason,
-                     c.person_id, c.recorded_at,
+              select c.id, c.on_date, 'LOST', c.number, cast(null as integer), c.reason,
+                     c.person_id, c.recorded_at, c.supersede_reason,
                      exists (select 1 from lot_loss y where y.supersedes_id = c.id)
               from lot_loss c where c.lot_id = :lot
               union all
-              select c.on_date, c.way, c.number, cast(null as integer),
-                     coalesce(c.to_whom, c.purpose), c.person_id, c.recorded_at,
+              select c.id, c.on_date, c.way, c.number, cast(null as integer),
+                     coalesce(c.to_whom, c.purpose), c.person_id, c.recorded_at, c.supersede_reason,
                      exists (select 1 from lot_outgoing y where y.supersedes_id = c.id)
               from lot_outgoing c where c.lot_id = :lot
             ) x
@@ -198,6 +237,25 @@ class LotBook {
         .param("lot", lot)
         .param("day", day)
         .query(Standing.class)
+        .list();
+  }
+
+  /** Everything seen on a plant, by trait and day, wherever it stood. */
+  List<Noted> noted(UUID plant) {
+    return jdbc.sql(
+            """
+            select o.id, t.name as trait, t.unit, t.decimals, o.on_date, o.number_value as number,
+                   coalesce(o.text_value, cast(o.date_value as varchar(10))) as words,
+                   o.none_because, o.note, p.initials, o.supersede_reason as reason,
+                   exists (select 1 from observation y where y.supersedes_id = o.id) as replaced
+            from observation o
+            join trait t on t.id = o.trait_id
+            left join person p on p.id = o.person_id
+            where o.unit_id = :plant
+            order by t.name, o.on_date, o.recorded_at
+            """)
+        .param("plant", plant)
+        .query(Noted.class)
         .list();
   }
 
