@@ -117,7 +117,7 @@ public class Measuring {
       throw new Refused("supersedeReason", "This value was replaced before.");
     }
     Trait trait = traits.findById(earlier.traitId()).orElseThrow();
-    observations.save(
+    observations.saveAndFlush(
         new Observation(
                 earlier.unitId(),
                 trait,

@@ -14,7 +14,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.container.Measuring;
 import trialwood.container.web.LotBook.Head;
-import trialwood.container.web.LotBook.Noted;
+import trialwood.container.web.PlantBook.Noted;
 import trialwood.observation.Observation;
 import trialwood.observation.Observations;
 import trialwood.observation.Reading;
@@ -33,6 +33,7 @@ import trialwood.web.NotFound;
 class PlantPages {
 
   private final LotBook book;
+  private final PlantBook plants;
   private final Units units;
   private final Observations observations;
   private final Measuring measuring;
@@ -41,12 +42,14 @@ class PlantPages {
 
   PlantPages(
       LotBook book,
+      PlantBook plants,
       Units units,
       Observations observations,
       Measuring measuring,
       Forms forms,
       Choices choices) {
     this.book = book;
+    this.plants = plants;
     this.units = units;
     this.observations = observations;
     this.measuring = measuring;
@@ -81,7 +84,7 @@ class PlantPages {
     Unit unit = unit(plant);
     model.addAttribute("lot", lot(label));
     model.addAttribute("plant", unit);
-    model.addAttribute("noted", book.noted(Objects.requireNonNull(unit.id())));
+    model.addAttribute("noted", plants.noted(Objects.requireNonNull(unit.id())));
     return "container/plant";
   }
 
@@ -142,7 +145,7 @@ class PlantPages {
 
   private String page(Head lot, Unit unit, UUID id, Model model) {
     Noted earlier =
-        book.noted(Objects.requireNonNull(unit.id())).stream()
+        plants.noted(Objects.requireNonNull(unit.id())).stream()
             .filter(it -> it.id().equals(id))
             .findFirst()
             .orElseThrow();
