@@ -18,7 +18,6 @@ import trialwood.evidence.Ask;
 import trialwood.evidence.Evidence;
 import trialwood.evidence.EvidenceSource;
 import trialwood.evidence.Metric;
-import trialwood.web.Measures;
 
 /** What was seen on tagged plants where they stand in the field. */
 @Component
@@ -129,7 +128,7 @@ class FieldEvidence implements EvidenceSource {
         Objects.requireNonNull(told.value()).doubleValue(),
         told.unit(),
         values,
-        "on %s, of %d values".formatted(Measures.day(told.onDate()), values.size()));
+        "on %s, of %d values".formatted(told.onDate(), values.size()));
   }
 
   private static Evidence told(double value, String unit, List<Seen> all, String counted) {

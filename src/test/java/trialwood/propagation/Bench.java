@@ -90,7 +90,7 @@ public class Bench {
   }
 
   /** Trays of 24, one for each count of rooted ones, the rest dead; labels are code-1, code-2 … */
-  List<Tray> counted(StickingRun run, String code, UUID accession, int... rooted) {
+  public List<Tray> counted(StickingRun run, String code, UUID accession, int... rooted) {
     List<Tray> trays = new ArrayList<>();
     for (int each : rooted) {
       Tray tray = tray(run, run.code() + "-" + code + "-" + (trays.size() + 1), accession, 24);

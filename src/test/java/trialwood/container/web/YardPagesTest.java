@@ -104,7 +104,8 @@ class YardPagesTest {
             open("/containers?q=c18-04&class={class}&season=2022&sort=-alive", "#1"),
             "22-C18-04-G1",
             "1–1 of 1")
-        .andExpect(content().string(not(containsString("22-C18-03-G1"))));
+        .andExpect(content().string(not(containsString("22-C18-03-G1"))))
+        .andExpect(content().string(not(containsString("No lot is like that."))));
     shows(open("/containers?season=1999"), "No lot is like that.");
     shows(open("/containers?season=x&class=none&sort=drop&page=-1"), "No lot is like that.");
   }

@@ -10,7 +10,9 @@ import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,7 +31,9 @@ import trialwood.propagation.Closing;
 import trialwood.propagation.FinalCount;
 import trialwood.propagation.FinalCounts;
 import trialwood.propagation.NewLook;
+import trialwood.propagation.NewWeaning;
 import trialwood.propagation.StickingRun;
+import trialwood.propagation.Tray;
 import trialwood.propagation.TrayLooks;
 import trialwood.propagation.TrayRecords;
 import trialwood.testing.ApplicationTest;
@@ -219,5 +223,43 @@ class TrayPagesTest {
     assertThat(counts.standing(tray)).hasSize(2);
     shows(open(PAGE), "neither is used", "Two final counts: 21 and 22 rooted.");
     shows(open(PAGE + "/final-count"), "21 rooted", "22 rooted", "Neither is used");
+  }
+
+  @Test
+  void a_percentage_appears_once_the_count_is_saved() throws Exception {
+    shows(open("/bench/runs/R22")).andExpect(content().string(not(containsString("37.5"))));
+
+    send(PAGE + "/final-count", count("9", "4", "11")).andExpect(redirectedUrl(PAGE));
+    bench.flush();
+
+    shows(open("/bench/runs/R22"), "9 of 24", "37.5\u00a0%");
+  }
+
+  @Test
+  void one_of_five_on_day_14_and_four_on_day_18_is_rooted_between_the_two() throws Exception {
+    records.look(tray, new NewLook(Bench.STUCK.plusDays(14), 5, 1, 24, 0, null), null);
+    Map<String, String> typed = look("5", "4", "24");
+    send(PAGE + "/look", typed).andExpect(redirectedUrl(PAGE));
+    closing.finalCount(tray, Bench.closing(Bench.COUNTED, 22), null);
+    bench.flush();
+
+    shows(open("/bench/runs/R22"), "14–18");
+  }
+
+  @Test
+  void who_suffers_off_the_mist_is_seen_apart_from_who_rooted() throws Exception {
+    StickingRun run = bench.run("R21", Bench.STUCK.minusYears(1), bench.accession("CK-C"));
+    int[] alive = {17, 16, 16};
+    List<Tray> trays = bench.counted(run, "B18-01", bench.accession("B18-01"), 20, 20, 20);
+    for (int at = 0; at < alive.length; at++) {
+      LocalDate mist = Bench.COUNTED.minusYears(1);
+      closing.weaning(
+          trays.get(at).unitId(),
+          new NewWeaning(mist, mist.plusDays(14), alive[at], null, null, null),
+          null);
+    }
+    bench.flush();
+
+    shows(open("/bench/runs/R21"), "60 of 72", "83.3\u00a0%", "49 of 60", "81.7\u00a0%");
   }
 }
