@@ -10,6 +10,7 @@ import trialwood.record.Recorder;
 import trialwood.record.Refused;
 import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
+import trialwood.web.Measures;
 
 /** Keeps what is counted, lost and given away, and asks about what does not agree. */
 @Service
@@ -138,7 +139,7 @@ public class LotRecords {
                     lot,
                     count.on(),
                     "%d alive, %d at the count of %s: where do the others come from?"
-                        .formatted(count.alive(), last.alive(), last.onDate()),
+                        .formatted(count.alive(), last.alive(), Measures.day(last.onDate())),
                     recorded));
     Ledger ledger = lots.ledger(lot.unitId(), count.on());
     if (ledger.missing(count.alive()) != 0) {
@@ -171,7 +172,8 @@ public class LotRecords {
 
   private void refuseTomorrow(LocalDate day) {
     if (day.isAfter(LocalDate.now(clock))) {
-      throw new Refused("on", "%s lies ahead; records are of what was seen.".formatted(day));
+      throw new Refused(
+          "on", "%s lies ahead; records are of what was seen.".formatted(Measures.day(day)));
     }
   }
 

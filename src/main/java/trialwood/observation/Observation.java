@@ -72,6 +72,12 @@ public class Observation extends CorrectableFact {
   @SuppressWarnings("NullAway.Init")
   protected Observation() {}
 
+  /** Says that it takes the place of an earlier one; both stay readable. */
+  public Observation insteadOf(UUID earlier, String reason) {
+    supersede(earlier, reason);
+    return this;
+  }
+
   private static boolean isOfItsKind(Reading reading, TraitKind kind) {
     return switch (kind) {
       case MEASUREMENT -> reading.number() != null;

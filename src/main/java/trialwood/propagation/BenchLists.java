@@ -24,7 +24,9 @@ public class BenchLists {
                row_number() over (partition by tray_id order by on_date desc, recorded_at desc, id desc) as latest
         from tray_ruling
       ), looked as (
-        select tray_id, max(on_date) as last_look from tray_look group by tray_id
+        select l.tray_id, max(l.on_date) as last_look from tray_look l
+        where not exists (select 1 from tray_look s where s.supersedes_id = l.id)
+        group by l.tray_id
       ), weaned as (
         select tray_id, alive,
                row_number() over (partition by tray_id order by on_date, recorded_at desc) as nearest
