@@ -1,5 +1,6 @@
 package trialwood.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.Arrays;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -39,13 +40,24 @@ import trialwood.record.Submissions;
 @Component
 public class Forms {
 
+  /** The mark of a form that is shown once more before it is stored; see {@link KeptFormPage}. */
+  static final String LOOK_AGAIN = "lookAgain";
+
   private static final Pattern WORD_BREAK = Pattern.compile("_(\\p{L})");
 
   private final Submissions submissions;
   private final TransactionTemplate transaction;
+  private final HttpServletRequest request;
 
-  Forms(Submissions submissions, PlatformTransactionManager transactions) {
+  /**
+   * @param request whichever is being answered when it is asked
+   */
+  Forms(
+      Submissions submissions,
+      PlatformTransactionManager transactions,
+      HttpServletRequest request) {
     this.submissions = submissions;
+    this.request = request;
     this.transaction = new TransactionTemplate(transactions);
   }
 
@@ -60,6 +72,10 @@ public class Forms {
    */
   public boolean store(@Nullable Form form, BindingResult said, Runnable work) {
     if (said.hasErrors() || form == null) {
+      return false;
+    }
+    if (request.getParameter(LOOK_AGAIN) != null) {
+      said.reject(LOOK_AGAIN, "This is what you had typed. Look it over and send it once more.");
       return false;
     }
     if (form.formKey() == null) {
