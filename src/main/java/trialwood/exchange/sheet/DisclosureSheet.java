@@ -79,7 +79,7 @@ class DisclosureSheet extends Sheet {
         from disclosure d
           join accession a on a.id = d.accession_id
           left join person w on w.id = d.person_id
-        where not exists (select 1 from disclosure n where n.supersedes_id = d.id)
+        where not d.struck_out and not exists (select 1 from disclosure n where n.supersedes_id = d.id)
         order by d.id
         """;
   }

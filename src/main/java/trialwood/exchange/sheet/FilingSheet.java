@@ -56,7 +56,7 @@ class FilingSheet extends Sheet {
           join accession a on a.id = f.accession_id
           join filing_route r on r.id = f.route_id
           left join person w on w.id = f.person_id
-        where not exists (select 1 from filing n where n.supersedes_id = f.id)
+        where not f.struck_out and not exists (select 1 from filing n where n.supersedes_id = f.id)
         order by f.id
         """;
   }
