@@ -1,8 +1,8 @@
 package trialwood.dossier;
 
 /**
- * A trait of the candidate beside a known variety: values on the same kind of unit, at the same
- * site and in the same season only.
+ * A trait of the candidate beside a known variety: the last season in which both were seen, on the
+ * same kind of unit and at the same sites.
  *
  * @param variety its code
  */

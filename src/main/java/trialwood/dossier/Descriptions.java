@@ -81,8 +81,12 @@ public class Descriptions {
             .toList());
   }
 
+  /** From the last season in which both were seen: in a mean over years the older plants win. */
   private static Beside beside(Known known, List<Seen> own, List<Seen> other) {
-    return new Beside(known.code(), Sample.of(like(own, other)), Sample.of(like(other, own)));
+    List<Seen> mine = like(own, other);
+    int season = mine.stream().mapToInt(Seen::season).max().orElse(0);
+    List<Seen> last = mine.stream().filter(it -> it.season() == season).toList();
+    return new Beside(known.code(), Sample.of(last), Sample.of(like(other, last)));
   }
 
   /** Those of the values that were taken on the kind of unit, where and when others were. */

@@ -40,7 +40,7 @@ public record Sample(
     @Nullable PlantSample sample = numbers.isEmpty() ? null : PlantSample.of(numbers);
     return new Sample(
         (int) seen.stream().map(Seen::unitId).distinct().count(),
-        (int) seen.stream().map(it -> it.onDate().getYear()).distinct().count(),
+        (int) seen.stream().map(Seen::season).distinct().count(),
         sample == null ? null : sample.mean(),
         sample == null ? null : sample.sd().value().orElse(null),
         words(seen),

@@ -23,7 +23,11 @@ record Seen(
 
   /** Kind of unit, place and season: only values alike in all three are set side by side. */
   List<Object> alike() {
-    return List.of(kind, place(), onDate.getYear());
+    return List.of(kind, place(), season());
+  }
+
+  int season() {
+    return onDate.getYear();
   }
 
   /** The site, or the nursery's own yard. */

@@ -114,7 +114,12 @@ class DemoDossierTest {
     }
     assertThat(lines.get("LEAFLEN").beside().get(0).own().mean()).isEqualTo(77.4);
     assertThat(lines.get("LEAFLEN").beside().get(0).other().mean()).isEqualTo(65.4);
-    assertThat(lines.get("HEIGHT").beside()).extracting(Beside::variety).contains("CK-1");
+    assertThat(lines.get("HEIGHT").beside().get(0))
+        .satisfies(it -> assertThat(it.variety()).isEqualTo("CK-1"))
+        .satisfies(it -> assertThat(it.own().seasons()).isOne())
+        .satisfies(it -> assertThat(it.own().n()).isEqualTo(12))
+        .satisfies(it -> assertThat(it.other().n()).isEqualTo(12))
+        .satisfies(it -> assertThat(it.own().from()).hasYear(2026));
   }
 
   @Test
