@@ -107,9 +107,12 @@ class Browser implements AutoCloseable {
     driver.get(root + path);
   }
 
-  /** Follows the link of these words. */
+  /** Follows the link of these words, or else one that has them among others. */
   void follow(String words) {
-    leave(driver.findElement(By.partialLinkText(words)));
+    leave(
+        driver.findElements(By.linkText(words)).stream()
+            .findFirst()
+            .orElseGet(() -> driver.findElement(By.partialLinkText(words))));
   }
 
   /** What the link of these words leads to, fetched as the person who is signed in. */

@@ -16,7 +16,7 @@ import trialwood.office.DemoAccounts;
 
 /**
  * From the bench to the dossier in the demo nursery: B18-05, held for years because one tray is no
- * evidence, has been stuck twice more.
+ * evidence, has been stuck once more in three trays.
  */
 @Served
 @ActiveProfiles({"test", "demo"})
@@ -28,7 +28,7 @@ class DemoWayTest {
   @LocalServerPort private int port;
 
   @BeforeAll
-  static void twoMoreTraysStandOnTheBench(@Autowired SecondNursery nursery) {
+  static void threeMoreTraysStandOnTheBench(@Autowired SecondNursery nursery) {
     nursery.take(
         "runs",
         """
@@ -50,6 +50,7 @@ class DemoWayTest {
         26-CK-B-2,26-CK-B,CK-B,24,{today-28},24,2,1,JT
         26-B18-05-1,26-B18-05,B18-05,24,{today-28},24,1,2,JT
         26-B18-05-2,26-B18-05,B18-05,24,{today-28},24,2,2,JT
+        26-B18-05-3,26-B18-05,B18-05,24,{today-28},24,3,2,JT
         """);
     nursery.take(
         "looks",
@@ -57,8 +58,6 @@ class DemoWayTest {
         tray,on,lifted,rooted,alive,dead_removed,by,note
         26-B18-05-1,{today-10},6,1,24,0,JT,
         26-B18-05-1,{today-7},6,5,24,0,JT,
-        26-B18-05-2,{today-10},6,1,24,0,JT,
-        26-B18-05-2,{today-7},6,5,24,0,JT,
         """);
     nursery.take(
         "final-counts",
@@ -67,6 +66,7 @@ class DemoWayTest {
         26-CK-B-1,{today-1},23,0,1,0,4,JT,
         26-CK-B-2,{today-1},22,1,1,0,4,JT,
         26-B18-05-1,{today-1},22,1,1,0,4,JT,
+        26-B18-05-2,{today-1},23,0,1,0,4,JT,
         """);
   }
 
@@ -76,7 +76,7 @@ class DemoWayTest {
     try (Browser desk = Browser.desk(port)) {
       desk.signIn("breeder", DemoAccounts.PASSWORD);
       desk.open("/gates/propagation");
-      assertThat(desk.row("B18-05")).contains("for hold");
+      assertThat(desk.row("B18-05")).contains("for hold", "Not settled: Rooted of those stuck");
     }
   }
 
@@ -86,7 +86,7 @@ class DemoWayTest {
     try (Browser phone = Browser.phone(port)) {
       phone.signIn("bench", DemoAccounts.PASSWORD);
       phone.follow("Bench");
-      phone.follow("Close tray 26-B18-05-2");
+      phone.follow("Close tray 26-B18-05-3");
       phone.type("rooted", "21");
       phone.type("aliveWithoutRoots", "2");
       phone.type("dead", "1");
@@ -94,20 +94,20 @@ class DemoWayTest {
       phone.choose("rootScore", "4");
       phone.choose("by", "JT");
       phone.press("Save, close the tray");
-      assertThat(phone.text()).contains("Stored for tray 26-B18-05-2.");
+      assertThat(phone.text()).contains("Stored for tray 26-B18-05-3.");
     }
   }
 
   @Test
   @Order(3)
-  void the_line_changes_and_the_breeder_decides() {
+  void the_count_settles_the_rooting_and_the_breeder_need_not_wait_for_the_weaning() {
     try (Browser desk = Browser.desk(port)) {
       desk.signIn("breeder", DemoAccounts.PASSWORD);
       desk.open("/gates/propagation");
-      assertThat(desk.row("B18-05")).contains("for advance");
+      assertThat(desk.row("B18-05")).contains("66 of 72").doesNotContain("Not settled");
       desk.follow("B18-05");
       desk.choose("choice", "advance");
-      desk.type("reason", "Three trays agree at last.");
+      desk.type("reason", "Three trays agree at last; the one of 2023 came off the mist 20 of 21.");
       desk.press("Put it on record");
       assertThat(desk.text()).contains("B18-05: the decision is on record.");
     }
