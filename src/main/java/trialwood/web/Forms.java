@@ -3,6 +3,7 @@ package trialwood.web;
 import java.util.Arrays;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -75,6 +76,11 @@ public class Forms {
           });
     } catch (Refused refused) {
       refused.problems().forEach(problem -> say(problem, form, said));
+    } catch (OptimisticLockingFailureException faster) {
+      if (!(form instanceof EditForm)) {
+        throw faster;
+      }
+      Refused.changedMeanwhile().problems().forEach(problem -> say(problem, form, said));
     }
     return !said.hasErrors();
   }
