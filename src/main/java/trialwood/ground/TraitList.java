@@ -69,9 +69,11 @@ class TraitList {
     public String window() {
       return windowFrom == null || windowUntil == null
           ? ""
-          : Boxes.day(MonthDay.parse("--" + windowFrom))
-              + " – "
-              + Boxes.day(MonthDay.parse("--" + windowUntil));
+          : (day(windowFrom) + " – " + day(windowUntil)).replace(' ', '\u00a0');
+    }
+
+    private static String day(String stored) {
+      return Boxes.day(MonthDay.parse("--" + stored));
     }
 
     public String betterWord() {

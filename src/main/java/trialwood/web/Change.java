@@ -11,7 +11,7 @@ import trialwood.record.History.Past;
 /**
  * One change to a record that people edit by hand: who, when, old and new.
  *
- * @param first whether the record began with it
+ * @param first whether the record began with it; then nothing differs
  */
 public record Change(Instant at, String username, boolean first, List<Difference> differences) {
 
@@ -25,9 +25,12 @@ public record Change(Instant at, String username, boolean first, List<Difference
     for (int at = 0; at < history.size(); at++) {
       Past<T> past = history.get(at);
       boolean first = at == history.size() - 1;
-      Map<String, String> before = first ? Map.of() : words.apply(history.get(at + 1).then());
-      List<Difference> differences = Difference.between(before, words.apply(past.then()));
-      if (!differences.isEmpty()) {
+      List<Difference> differences =
+          first
+              ? List.of()
+              : Difference.between(
+                  words.apply(history.get(at + 1).then()), words.apply(past.then()));
+      if (first || !differences.isEmpty()) {
         changes.add(new Change(past.at(), past.username(), first, differences));
       }
     }
