@@ -8,4 +8,6 @@ import org.springframework.data.jpa.repository.JpaRepository;
 public interface CandidateEvents extends JpaRepository<CandidateEvent, UUID> {
 
   List<CandidateEvent> findByAccessionIdOrderByOnDate(UUID accessionId);
+
+  long countByAccessionIdAndKind(UUID accessionId, CandidateEvent.Kind kind);
 }

@@ -39,4 +39,16 @@ public class Reopening {
     candidate.reopen();
     events.save(new CandidateEvent(accessionId, on, Kind.REOPENED, reason, recorded));
   }
+
+  /**
+   * Takes a discard back that comes in, from a file, after the reopening it led to. Each reopening
+   * takes one discard back, the first the first.
+   *
+   * @param discards of the candidate on record, the one just taken in included
+   */
+  public void catchUp(UUID accessionId, long discards) {
+    if (events.countByAccessionIdAndKind(accessionId, Kind.REOPENED) >= discards) {
+      candidates.findById(accessionId).orElseThrow().reopen();
+    }
+  }
 }

@@ -1,7 +1,9 @@
 package trialwood.exchange.sheet;
 
 import java.time.LocalDate;
+import java.util.UUID;
 import org.springframework.stereotype.Component;
+import trialwood.candidate.Reopening;
 import trialwood.candidate.Stage;
 import trialwood.exchange.Column;
 import trialwood.exchange.Known;
@@ -9,7 +11,9 @@ import trialwood.exchange.Row;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
 import trialwood.gate.Choice;
+import trialwood.gate.Decision;
 import trialwood.gate.Decisions;
+import trialwood.gate.PastDecisions;
 import trialwood.gate.Ruling;
 
 /** What was decided at the gates, in the order of the days. */
@@ -30,15 +34,31 @@ class DecisionSheet extends Sheet {
   private static final Column<String> BY = Column.by();
 
   private final Decisions decisions;
+  private final PastDecisions past;
+  private final Reopening reopening;
 
-  DecisionSheet(Decisions decisions) {
+  DecisionSheet(Decisions decisions, PastDecisions past, Reopening reopening) {
     super(73, "decisions", ACCESSION, GATE, ON, CHOICE, HOLD_UNTIL, REASON, BY);
     this.decisions = decisions;
+    this.past = past;
+    this.reopening = reopening;
   }
 
   @Override
   protected void apply(Rows rows) {
-    rows.each(row -> decisions.decide(ruling(row)));
+    rows.each(row -> keep(decisions.decide(ruling(row))));
+  }
+
+  /** A discard that was taken back later is taken back here too. */
+  private void keep(Decision decision) {
+    if (decision.choice() == Choice.DISCARD) {
+      UUID candidate = decision.accessionId();
+      reopening.catchUp(
+          candidate,
+          past.findByAccessionIdOrderByOnDateDescIdDesc(candidate).stream()
+              .filter(one -> one.choice() == Choice.DISCARD)
+              .count());
+    }
   }
 
   private static Ruling ruling(Row row) {
