@@ -19,4 +19,6 @@ public interface CandidateEvents extends JpaRepository<CandidateEvent, UUID> {
         .reduce((earlier, later) -> later)
         .filter(last -> last.kind() == Kind.ORTET_LOST);
   }
+
+  long countByAccessionIdAndKind(UUID accessionId, CandidateEvent.Kind kind);
 }

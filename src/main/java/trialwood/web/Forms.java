@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.util.Arrays;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -91,6 +92,11 @@ public class Forms {
           });
     } catch (Refused refused) {
       refused.problems().forEach(problem -> say(problem, form, said));
+    } catch (OptimisticLockingFailureException faster) {
+      if (!(form instanceof EditForm)) {
+        throw faster;
+      }
+      Refused.changedMeanwhile().problems().forEach(problem -> say(problem, form, said));
     }
     return !said.hasErrors();
   }
