@@ -46,6 +46,25 @@ class RoundTripTest {
     }
   }
 
+  @Test
+  void no_sheet_that_comes_twice_is_stored_twice() throws IOException {
+    for (Sheet sheet : sheets.all()) {
+      take(sheet, DemoFiles.of(sheet));
+    }
+    Map<Sheet, byte[]> before = exportAll();
+
+    for (Sheet sheet : sheets.all()) {
+      ImportResult again = imports.take(sheet, sheet.fileName(), DemoFiles.of(sheet));
+      assertThat(again.kept()).as(sheet.name()).isFalse();
+      assertThat(again.problemCount()).as(sheet.name()).isEqualTo(again.rows());
+    }
+
+    exportAll()
+        .forEach(
+            (sheet, file) ->
+                assertThat(text(file)).as(sheet.name()).isEqualTo(text(before.get(sheet))));
+  }
+
   private void take(Sheet sheet, byte[] file) {
     ImportResult result = imports.take(sheet, sheet.fileName(), file);
     assertThat(result.problems()).as(sheet.name()).isEmpty();

@@ -40,7 +40,7 @@ class Gates {
             where standing in ('ACTIVE', 'ON_HOLD') group by stage, standing
             """)
         .query(Count.class)
-        .stream()
+        .list()
         .forEach(row -> (row.standing.equals("ACTIVE") ? active : held).put(row.stage, row.number));
     List<Row> rows = new ArrayList<>();
     for (Stage gate : Stage.values()) {
