@@ -52,8 +52,8 @@ import trialwood.testing.Someone;
  */
 @SpringBootTest(
     properties = {
-        "spring.datasource.url=jdbc:h2:mem:${random.uuid};MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
-            + "DEFAULT_NULL_ORDERING=HIGH;OPTIMIZE_REUSE_RESULTS=FALSE;DB_CLOSE_DELAY=-1",
+      "spring.datasource.url=jdbc:h2:mem:${random.uuid};MODE=PostgreSQL;DATABASE_TO_LOWER=TRUE;"
+          + "DEFAULT_NULL_ORDERING=HIGH;OPTIMIZE_REUSE_RESULTS=FALSE;DB_CLOSE_DELAY=-1",
       // a page that keeps its connection is found at once
       "spring.datasource.hikari.connection-timeout=1000",
       "logging.level.root=error"

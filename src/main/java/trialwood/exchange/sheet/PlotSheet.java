@@ -1,6 +1,6 @@
 package trialwood.exchange.sheet;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -43,7 +43,7 @@ class PlotSheet extends Sheet {
   @Override
   protected void apply(Rows rows) {
     Map<String, UUID> named = new TreeMap<>();
-    Map<UUID, Planting> open = new HashMap<>();
+    Map<UUID, Planting> open = new LinkedHashMap<>();
     rows.each(
         row -> {
           UUID trial = row.id(TRIAL);

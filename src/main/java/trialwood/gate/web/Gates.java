@@ -33,8 +33,7 @@ class Gates {
   List<Row> all() {
     Map<Stage, Long> active = new EnumMap<>(Stage.class);
     Map<Stage, Long> held = new EnumMap<>(Stage.class);
-    jdbc
-        .sql(
+    jdbc.sql(
             """
             select stage, standing, count(*) as number from candidate
             where standing in ('ACTIVE', 'ON_HOLD') group by stage, standing
