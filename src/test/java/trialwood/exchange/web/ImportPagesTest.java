@@ -17,13 +17,13 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.mock.web.MockMultipartFile;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.RequestPostProcessor;
-import org.springframework.transaction.annotation.Transactional;
 import trialwood.people.Role;
 import trialwood.people.SignedIn;
 import trialwood.site.Sites;
@@ -31,7 +31,6 @@ import trialwood.testing.ApplicationTest;
 import trialwood.testing.Someone;
 
 @ApplicationTest
-@Transactional
 class ImportPagesTest {
 
   private static final String HEAD =
@@ -41,6 +40,12 @@ class ImportPagesTest {
 
   @Autowired private MockMvc web;
   @Autowired private Sites sites;
+
+  /** A check takes itself back, so no transaction of the test may lie around it. */
+  @AfterEach
+  void take_the_site_away() {
+    sites.findByCode("IMP-1").ifPresent(sites::delete);
+  }
 
   @Test
   void what_was_checked_is_taken_in_with_one_press_and_only_once() throws Exception {
