@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import trialwood.record.Check;
 import trialwood.record.Recorded;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
@@ -117,6 +118,12 @@ public class LotRecords {
           case TRANSFERRED -> "given away";
         };
     refuseMoreThanThere(lot, out.number(), what);
+    Check.that()
+        .holds(
+            outgoings.ofDay(lotId, out.on()).stream().noneMatch(made::saysTheSame),
+            "number",
+            "The very same is on record. If it happened twice, say under purpose what differs.")
+        .orRefuse();
     outgoings.save(made);
   }
 
