@@ -45,8 +45,7 @@ class DecisionSheet extends Sheet {
   private final PastDecisions past;
   private final Reopening reopening;
 
-  DecisionSheet(
-      Decisions decisions, Reviews reviews, PastDecisions past, Reopening reopening) {
+  DecisionSheet(Decisions decisions, Reviews reviews, PastDecisions past, Reopening reopening) {
     super(73, "decisions", ACCESSION, GATE, ON, CHOICE, HOLD_UNTIL, REASON, BY);
     this.decisions = decisions;
     this.reviews = reviews;
