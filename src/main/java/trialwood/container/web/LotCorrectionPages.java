@@ -28,7 +28,7 @@ import trialwood.web.NotFound;
 
 /** Putting a count or a loss of a lot right: a new record with a reason, beside the earlier one. */
 @Controller
-class CorrectionPages {
+class LotCorrectionPages {
 
   private static final String WHY = "Say why the earlier record is replaced.";
 
@@ -40,7 +40,7 @@ class CorrectionPages {
   private final Choices choices;
   private final Measures measures;
 
-  CorrectionPages(
+  LotCorrectionPages(
       LotBook book,
       LotCounts counts,
       LotLosses losses,

@@ -31,7 +31,7 @@ import trialwood.web.NotFound;
 @Controller
 @Allowed({Role.BENCH, Role.BREEDER, Role.ADMINISTRATOR, Role.COOPERATOR})
 @RequestMapping("/trials/{code}/sites/{site}/values/{value}")
-class CorrectionPages {
+class PlotCorrectionPages {
 
   private final TrialBook book;
   private final SheetBook sheet;
@@ -41,7 +41,7 @@ class CorrectionPages {
   private final Forms forms;
   private final Clock clock;
 
-  CorrectionPages(
+  PlotCorrectionPages(
       TrialBook book,
       SheetBook sheet,
       TrialRecords records,
