@@ -27,6 +27,11 @@ public class CandidateEvent extends Fact {
     NO_LONGER_OUTSTANDING,
     REOPENED;
 
+    /** Whether it says where the ortet is, or that it is gone. */
+    boolean isOfOrtet() {
+      return this == ORTET_STANDING || this == ORTET_MOVED || this == ORTET_LOST;
+    }
+
     /** As words on a page. */
     public String word() {
       return name().toLowerCase(Locale.ROOT).replace('_', ' ');

@@ -1,11 +1,7 @@
 package trialwood.candidate;
 
-import java.util.List;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.JpaRepository;
 
 /** All candidates. */
-public interface Candidates extends JpaRepository<Candidate, UUID> {
-
-  List<Candidate> findByStageAndStandingIn(Stage stage, List<Standing> standings);
-}
+public interface Candidates extends JpaRepository<Candidate, UUID> {}

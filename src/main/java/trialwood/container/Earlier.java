@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import trialwood.crop.Trait;
+import trialwood.web.Measures;
 
 /**
  * The value before this one, on the same plant. Asks about a length that can hardly follow it: one
@@ -30,16 +31,18 @@ record Earlier(LocalDate on, @Nullable BigDecimal value) {
     if (isNearInches(1 / ratio)) {
       return Optional.of(
           "%s in = %s cm? The last was %s cm, on %s."
-              .formatted(plain(now), rounded(now.multiply(INCH)), plain(value), on));
+              .formatted(plain(now), rounded(now.multiply(INCH)), plain(value), Measures.day(on)));
     }
     if (isNearInches(ratio)) {
       return Optional.of(
           "%s in = %s cm? The last, %s on %s, may have been in inches."
-              .formatted(plain(value), rounded(value.multiply(INCH)), plain(value), on));
+              .formatted(
+                  plain(value), rounded(value.multiply(INCH)), plain(value), Measures.day(on)));
     }
     if (ratio < SHRUNK && on.getYear() == day.getYear()) {
       return Optional.of(
-          "%s cm, and %s cm on %s: did it shrink?".formatted(plain(now), plain(value), on));
+          "%s cm, and %s cm on %s: did it shrink?"
+              .formatted(plain(now), plain(value), Measures.day(on)));
     }
     return Optional.empty();
   }

@@ -15,6 +15,7 @@ import org.springframework.data.domain.Persistable;
 import trialwood.crop.ContainerClass;
 import trialwood.record.Check;
 import trialwood.record.Recorded;
+import trialwood.web.Measures;
 
 /** Plants potted together into one class of pots. Its label is its unit's. */
 @Entity
@@ -59,7 +60,9 @@ public class Lot implements Persistable<UUID> {
   Check since(LocalDate day) {
     return Check.that()
         .holds(
-            !day.isBefore(pottedOn), "on", "The lot was potted later, on %s.".formatted(pottedOn));
+            !day.isBefore(pottedOn),
+            "on",
+            "The lot was potted later, on %s.".formatted(Measures.day(pottedOn)));
   }
 
   public UUID unitId() {

@@ -4,6 +4,7 @@ import jakarta.persistence.Entity;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import trialwood.record.CorrectableFact;
@@ -82,5 +83,16 @@ public class LotOutgoing extends CorrectableFact {
 
   public @Nullable String purpose() {
     return purpose;
+  }
+
+  /** Whether nothing tells the two apart. */
+  boolean saysTheSame(LotOutgoing other) {
+    return lotId.equals(other.lotId)
+        && onDate.equals(other.onDate)
+        && number == other.number
+        && way == other.way
+        && Objects.equals(toWhom, other.toWhom)
+        && Objects.equals(agreement, other.agreement)
+        && Objects.equals(purpose, other.purpose);
   }
 }

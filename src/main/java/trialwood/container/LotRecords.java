@@ -5,11 +5,13 @@ import java.time.LocalDate;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import trialwood.record.Check;
 import trialwood.record.Recorded;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
 import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
+import trialwood.web.Measures;
 
 /** Keeps what is counted, lost and given away, and asks about what does not agree. */
 @Service
@@ -116,6 +118,12 @@ public class LotRecords {
           case TRANSFERRED -> "given away";
         };
     refuseMoreThanThere(lot, out.number(), what);
+    Check.that()
+        .holds(
+            outgoings.ofDay(lotId, out.on()).stream().noneMatch(made::saysTheSame),
+            "number",
+            "The very same is on record. If it happened twice, say under purpose what differs.")
+        .orRefuse();
     outgoings.save(made);
   }
 
@@ -138,7 +146,7 @@ public class LotRecords {
                     lot,
                     count.on(),
                     "%d alive, %d at the count of %s: where do the others come from?"
-                        .formatted(count.alive(), last.alive(), last.onDate()),
+                        .formatted(count.alive(), last.alive(), Measures.day(last.onDate())),
                     recorded));
     Ledger ledger = lots.ledger(lot.unitId(), count.on());
     if (ledger.missing(count.alive()) != 0) {
@@ -171,7 +179,8 @@ public class LotRecords {
 
   private void refuseTomorrow(LocalDate day) {
     if (day.isAfter(LocalDate.now(clock))) {
-      throw new Refused("on", "%s lies ahead; records are of what was seen.".formatted(day));
+      throw new Refused(
+          "on", "%s lies ahead; records are of what was seen.".formatted(Measures.day(day)));
     }
   }
 

@@ -9,5 +9,7 @@ public interface LotSources extends JpaRepository<LotSource, UUID> {
 
   List<LotSource> findByLotId(UUID lotId);
 
+  List<LotSource> findBySourceId(UUID sourceId);
+
   boolean existsByLotIdAndSourceId(UUID lotId, UUID sourceId);
 }

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -26,6 +27,7 @@ import trialwood.record.Recorder;
 import trialwood.record.Refused;
 import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
+import trialwood.web.Measures;
 
 /** Keeps a measuring sheet, plant by plant: a line with something wrong holds up no other. */
 @Service
@@ -70,7 +72,8 @@ public class Measuring {
   public Map<UUID, List<Problem>> keep(
       List<PlantValues> lines, LocalDate on, @Nullable UUID personId) {
     if (on.isAfter(LocalDate.now(clock))) {
-      throw new Refused("on", "%s lies ahead; records are of what was seen.".formatted(on));
+      throw new Refused(
+          "on", "%s lies ahead; records are of what was seen.".formatted(Measures.day(on)));
     }
     Recorded recorded = recorder.by(personId);
     Map<UUID, Trait> known = traitsOf(lines);
@@ -97,6 +100,32 @@ public class Measuring {
     observations.saveAllAndFlush(kept);
     doubts.saveAll(asked);
     return wrong;
+  }
+
+  /**
+   * Puts a value in the place of an earlier one of the same plant, trait and day; both stay
+   * readable.
+   *
+   * @throws Refused without a reason, when the value is impossible, or when the earlier one was
+   *     replaced before
+   */
+  @Transactional
+  public void correct(
+      Observation earlier, Reading reading, String reason, @Nullable UUID personId) {
+    UUID id = Objects.requireNonNull(earlier.id());
+    if (observations.existsBySupersedesId(id)) {
+      throw new Refused("supersedeReason", "This value was replaced before.");
+    }
+    Trait trait = traits.findById(earlier.traitId()).orElseThrow();
+    observations.saveAndFlush(
+        new Observation(
+                earlier.unitId(),
+                trait,
+                earlier.onDate(),
+                reading,
+                earlier.note(),
+                recorder.by(personId))
+            .insteadOf(id, reason));
   }
 
   private Map<UUID, Trait> traitsOf(List<PlantValues> lines) {
@@ -152,7 +181,9 @@ public class Measuring {
 
     void take(Trait trait, Reading reading, Optional<Earlier> earlier) {
       if (earlier.filter(it -> it.on().equals(on)).isPresent()) {
-        wrong(trait, "%s of this plant is on record for %s.".formatted(trait.name(), on));
+        wrong(
+            trait,
+            "%s of this plant is on record for %s.".formatted(trait.name(), Measures.day(on)));
         return;
       }
       Optional<String> question =

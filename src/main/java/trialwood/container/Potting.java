@@ -1,20 +1,17 @@
 package trialwood.container;
 
-import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.container.NewLot.Taken;
 import trialwood.crop.ContainerClass;
-import trialwood.crop.ContainerClasses;
 import trialwood.record.Check;
 import trialwood.record.CodeKey;
 import trialwood.record.Recorded;
@@ -23,12 +20,13 @@ import trialwood.record.Refused;
 import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
 import trialwood.unit.Identity;
+import trialwood.unit.PlantsTaken;
 import trialwood.unit.Tie;
 import trialwood.unit.Unit;
 import trialwood.unit.UnitKind;
 import trialwood.unit.Units;
 
-/** Fills pots: makes lots out of trays, larger lots out of smaller ones, and numbers plants. */
+/** Fills pots: makes lots out of trays, and larger lots out of smaller ones. */
 @Service
 public class Potting {
 
@@ -36,40 +34,43 @@ public class Potting {
 
   private final Lots lots;
   private final LotSources sources;
-  private final Plants plants;
   private final PlantPlaces places;
   private final LotRecords records;
-  private final ContainerClasses classes;
+  private final Numbering numbering;
+  private final PotSizes sizes;
   private final Units units;
   private final Identity identity;
   private final Holders holders;
   private final Doubts doubts;
+  private final ApplicationEventPublisher events;
   private final Recorder recorder;
   private final Clock clock;
 
   Potting(
       Lots lots,
       LotSources sources,
-      Plants plants,
       PlantPlaces places,
       LotRecords records,
-      ContainerClasses classes,
+      Numbering numbering,
+      PotSizes sizes,
       Units units,
       Identity identity,
       Holders holders,
       Doubts doubts,
+      ApplicationEventPublisher events,
       Recorder recorder,
       Clock clock) {
     this.lots = lots;
     this.sources = sources;
-    this.plants = plants;
     this.places = places;
     this.records = records;
-    this.classes = classes;
+    this.numbering = numbering;
+    this.sizes = sizes;
     this.units = units;
     this.identity = identity;
     this.holders = holders;
     this.doubts = doubts;
+    this.events = events;
     this.recorder = recorder;
     this.clock = clock;
   }
@@ -88,7 +89,7 @@ public class Potting {
 
   private UUID pot(NewLot lot, String reason) {
     Pots pots = lot.pots();
-    ContainerClass containerClass = containerClass(pots.classId());
+    ContainerClass containerClass = sizes.of(pots.classId());
     Check.that()
         .holds(
             lot.label().strip().matches(LABEL),
@@ -104,7 +105,7 @@ public class Potting {
             "Nothing can be potted from tomorrow on.")
         .orRefuse();
     Recorded recorded = recorder.by(lot.personId());
-    UUID unit = unit(UnitKind.LOT, lot.label());
+    UUID unit = Objects.requireNonNull(units.save(new Unit(UnitKind.LOT, lot.label(), null)).id());
     lots.save(new Lot(unit, containerClass, pots, recorded));
     identity.say(
         new Tie(unit, lot.accessionId(), pots.on(), null, reason, null, pots.on(), recorded));
@@ -136,9 +137,15 @@ public class Potting {
             "source",
             "%s is named already.".formatted(source.label()))
         .orRefuse();
-    lots.findById(taken.sourceId()).ifPresent(smaller -> refuseUnlessLarger(smaller, lot));
+    lots.findById(taken.sourceId()).ifPresent(smaller -> sizes.refuseUnlessLarger(smaller, lot));
     sources.save(new LotSource(lotId, taken.sourceId(), taken.number()));
     doubtStrangers(lot, source);
+    events.publishEvent(
+        new PlantsTaken(
+            taken.sourceId(),
+            lot.pottedOn(),
+            sources.findBySourceId(taken.sourceId()).stream().mapToLong(LotSource::number).sum(),
+            lot.recorded()));
   }
 
   /**
@@ -181,80 +188,8 @@ public class Potting {
     Taken taken = new Taken(fromLotId, pots.number());
     NewLot larger = new NewLot(shift.label(), accession, pots, List.of(taken), shift.personId());
     UUID lot = pot(larger, "shifted");
-    shift.plantIds().forEach(plant -> move(plant, lot, pots.on(), shift.personId()));
+    shift.plantIds().forEach(plant -> numbering.move(plant, lot, pots.on(), shift.personId()));
     return lot;
-  }
-
-  /**
-   * Gives plants of a lot numbers of their own, each tied to the accession the lot had that day.
-   *
-   * @throws Refused when a label is taken or more plants are numbered than were potted
-   */
-  @Transactional
-  public List<UUID> number(
-      UUID lotId, List<NewPlant> numbered, LocalDate from, @Nullable UUID personId) {
-    Lot lot = records.locked(lotId);
-    UUID accession =
-        holders
-            .of(lotId, from)
-            .orElseThrow(
-                () -> new Refused("from", "The lot was potted on %s.".formatted(lot.pottedOn())));
-    int before = places.standing(lotId, from).size();
-    Check.that()
-        .holds(
-            before + numbered.size() <= lot.potted(),
-            "number",
-            "%d numbered, %d potted.".formatted(before + numbered.size(), lot.potted()))
-        .orRefuse();
-    Recorded recorded = recorder.by(personId);
-    List<UUID> made = numbered.stream().map(plant -> number(lot, plant, from, recorded)).toList();
-    identity.say(
-        made.stream()
-            .map(plant -> new Tie(plant, accession, from, null, "numbered", null, from, recorded))
-            .toList());
-    return made;
-  }
-
-  private UUID number(Lot lot, NewPlant plant, LocalDate from, Recorded recorded) {
-    if (units.existsByLabelKey(CodeKey.of(plant.label()))) {
-      throw new Refused("plant", "The label %s is taken.".formatted(plant.label().strip()));
-    }
-    UUID unit = unit(UnitKind.PLANT, plant.label());
-    plants.save(new Plant(unit, plant.number(), recorded));
-    places.save(new PlantPlace(unit, lot, from, recorded));
-    return unit;
-  }
-
-  /** Says that a numbered plant stands in that lot from a day on. */
-  @Transactional
-  public void move(UUID plantId, UUID lotId, LocalDate on, @Nullable UUID personId) {
-    places.save(new PlantPlace(plantId, records.known(lotId), on, recorder.by(personId)));
-  }
-
-  private void refuseUnlessLarger(Lot smaller, Lot larger) {
-    ContainerClass from = containerClass(smaller.containerClassId());
-    ContainerClass to = containerClass(larger.containerClassId());
-    boolean grows =
-        !from.equals(to)
-            && bigger(smaller.litres(), larger.litres())
-                .or(() -> bigger(from.highestLitres(), to.highestLitres()))
-                .orElse(true);
-    if (!grows) {
-      throw new Refused(
-          "class",
-          "A shift goes into larger pots; these go from %s to %s."
-              .formatted(pot(from, smaller.litres()), pot(to, larger.litres())));
-    }
-  }
-
-  private static Optional<Boolean> bigger(@Nullable BigDecimal from, @Nullable BigDecimal to) {
-    return from == null || to == null ? Optional.empty() : Optional.of(to.compareTo(from) > 0);
-  }
-
-  private static String pot(ContainerClass containerClass, @Nullable BigDecimal litres) {
-    return litres == null
-        ? containerClass.code()
-        : "%s (%s l)".formatted(containerClass.code(), litres.stripTrailingZeros().toPlainString());
   }
 
   private void doubtStrangers(Lot lot, Unit source) {
@@ -272,15 +207,5 @@ public class Potting {
                   .formatted(source.label()),
               lot.recorded()));
     }
-  }
-
-  private ContainerClass containerClass(UUID id) {
-    return classes
-        .findById(id)
-        .orElseThrow(() -> new Refused("class", "Choose a container class."));
-  }
-
-  private UUID unit(UnitKind kind, String label) {
-    return Objects.requireNonNull(units.save(new Unit(kind, label, null)).id());
   }
 }

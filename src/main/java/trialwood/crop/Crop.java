@@ -45,6 +45,52 @@ public class Crop {
       int checkFloorPercent,
       @Nullable String denominationClass) {
     this.code = code.strip();
+    Check.that()
+        .holds(!this.code.isEmpty(), "crop", "Give the crop a short code.")
+        .isPlain(this.code, "crop")
+        .orRefuse();
+    describe(
+        botanicalName,
+        commonName,
+        woody,
+        rootingFromDays,
+        rootingToDays,
+        lookDays,
+        checkFloorPercent,
+        denominationClass);
+  }
+
+  /** For Hibernate. */
+  @SuppressWarnings("NullAway.Init")
+  protected Crop() {}
+
+  /** Changes what is said of the crop and what its stages expect; its code stays. */
+  public void describe(
+      String botanicalName,
+      String commonName,
+      boolean woody,
+      int rootingFromDays,
+      int rootingToDays,
+      LookDays lookDays,
+      int checkFloorPercent,
+      @Nullable String denominationClass) {
+    Check.that()
+        .holds(!botanicalName.isBlank(), "botanical_name", "Give the botanical name.")
+        .fits(botanicalName.strip(), 120, "botanical_name")
+        .holds(!commonName.isBlank(), "common_name", "Say what people call it.")
+        .fits(commonName.strip(), 80, "common_name")
+        .holds(rootingFromDays > 0, "rooting_from_days", "Rooting takes at least one day.")
+        .holds(
+            rootingToDays >= rootingFromDays,
+            "rooting_to_days",
+            "The last rooting day comes before the first.")
+        .fits(lookDays.toString(), 120, "look_days")
+        .holds(
+            checkFloorPercent >= 0 && checkFloorPercent <= 100,
+            "check_floor_percent",
+            "The check's floor is a percentage from 0 to 100.")
+        .fits(denominationClass, 80, "denomination_class")
+        .orRefuse();
     this.botanicalName = botanicalName.strip();
     this.commonName = commonName.strip();
     this.woody = woody;
@@ -53,23 +99,7 @@ public class Crop {
     this.lookDays = lookDays;
     this.checkFloorPercent = checkFloorPercent;
     this.denominationClass = denominationClass;
-    Check.that()
-        .holds(!this.code.isEmpty(), "crop", "Give the crop a short code.")
-        .holds(rootingFromDays > 0, "rooting_from_days", "Rooting takes at least one day.")
-        .holds(
-            rootingToDays >= rootingFromDays,
-            "rooting_to_days",
-            "The last rooting day comes before the first.")
-        .holds(
-            checkFloorPercent >= 0 && checkFloorPercent <= 100,
-            "check_floor_percent",
-            "The check's floor is a percentage from 0 to 100.")
-        .orRefuse();
   }
-
-  /** For Hibernate. */
-  @SuppressWarnings("NullAway.Init")
-  protected Crop() {}
 
   public @Nullable UUID id() {
     return id;

@@ -73,9 +73,50 @@ public class Trait {
       boolean described) {
     this.cropId = cropId;
     this.code = code.strip();
-    this.name = name.strip();
     this.kind = kind;
     this.unit = unit;
+    Check.that()
+        .holds(!this.code.isEmpty(), "trait", "Give the trait a short code.")
+        .isPlain(this.code, "trait")
+        .orRefuse();
+    describe(
+        name, lowest, highest, decimals, better, window, youngestAge, takenOn, part, described);
+  }
+
+  /** For Hibernate. */
+  @SuppressWarnings("NullAway.Init")
+  protected Trait() {}
+
+  /**
+   * Changes what is said of the trait. Code, kind and unit give its recorded values their meaning
+   * and stay.
+   */
+  public void describe(
+      String name,
+      @Nullable BigDecimal lowest,
+      @Nullable BigDecimal highest,
+      int decimals,
+      Better better,
+      @Nullable Window window,
+      @Nullable String youngestAge,
+      Set<String> takenOn,
+      @Nullable String part,
+      boolean described) {
+    Check.that()
+        .holds(!name.isBlank(), "name", "Say what people call the trait.")
+        .fits(name.strip(), 80, "name")
+        .holds(isKept(lowest), "lowest", "At most 8 digits before the point and 4 after it.")
+        .holds(isKept(highest), "highest", "At most 8 digits before the point and 4 after it.")
+        .holds(
+            lowest == null || highest == null || lowest.compareTo(highest) <= 0,
+            "lowest",
+            "The lowest possible value is above the highest.")
+        .holds(decimals >= 0 && decimals <= 6, "decimals", "Decimals run from 0 to 6.")
+        .holds(!takenOn.isEmpty(), "taken_on", "Say on what kind of unit it is taken.")
+        .fits(youngestAge, 10, "youngest_age")
+        .fits(part, 60, "part")
+        .orRefuse();
+    this.name = name.strip();
     this.lowest = lowest;
     this.highest = highest;
     this.decimals = decimals;
@@ -85,20 +126,11 @@ public class Trait {
     this.takenOn = String.join(" ", takenOn.stream().sorted().toList());
     this.part = part;
     this.described = described;
-    Check.that()
-        .holds(!this.code.isEmpty(), "trait", "Give the trait a short code.")
-        .holds(
-            lowest == null || highest == null || lowest.compareTo(highest) <= 0,
-            "lowest",
-            "The lowest possible value is above the highest.")
-        .holds(decimals >= 0 && decimals <= 6, "decimals", "Decimals run from 0 to 6.")
-        .holds(!takenOn.isEmpty(), "taken_on", "Say on what kind of unit it is taken.")
-        .orRefuse();
   }
 
-  /** For Hibernate. */
-  @SuppressWarnings("NullAway.Init")
-  protected Trait() {}
+  private static boolean isKept(@Nullable BigDecimal value) {
+    return value == null || (value.scale() <= 4 && value.precision() - value.scale() <= 8);
+  }
 
   public @Nullable UUID id() {
     return id;

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -14,10 +15,15 @@ import org.springframework.web.bind.annotation.PathVariable;
 import trialwood.candidate.Candidate;
 import trialwood.candidate.Candidates;
 import trialwood.candidate.Stage;
+import trialwood.candidate.Standing;
 import trialwood.evidence.LifeEvent;
 import trialwood.gate.Reviews;
 import trialwood.lineage.Accession;
 import trialwood.lineage.Accessions;
+import trialwood.people.Role;
+import trialwood.people.SignedIn;
+import trialwood.record.History;
+import trialwood.web.Change;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
 
@@ -30,6 +36,7 @@ class CandidatePage {
   private final Story story;
   private final Reviews reviews;
   private final LivingUnits living;
+  private final History history;
   private final Clock clock;
 
   CandidatePage(
@@ -38,18 +45,21 @@ class CandidatePage {
       Story story,
       Reviews reviews,
       LivingUnits living,
+      History history,
       Clock clock) {
     this.accessions = accessions;
     this.candidates = candidates;
     this.story = story;
     this.reviews = reviews;
     this.living = living;
+    this.history = history;
     this.clock = clock;
   }
 
   @GetMapping({"/candidates/{code}", "/accessions/{code}"})
   @ForStaff
-  String accession(@PathVariable String code, Model model) {
+  String accession(
+      @PathVariable String code, @AuthenticationPrincipal SignedIn account, Model model) {
     Accession accession = accessions.named(code).orElseThrow(NotFound.of("accession " + code));
     UUID id = Objects.requireNonNull(accession.id());
     LocalDate today = LocalDate.now(clock);
@@ -60,8 +70,21 @@ class CandidatePage {
     model.addAttribute("story", events);
     model.addAttribute("units", living.of(id, today));
     model.addAttribute("doubts", living.doubts(id));
-    candidates.findById(id).ifPresent(candidate -> atItsGate(candidate, events, today, model));
+    model.addAttribute(
+        "changes",
+        Change.of(history.of(Accession.class, id), then -> AccessionForm.of(then).words()));
+    candidates
+        .findById(id)
+        .ifPresent(
+            candidate -> {
+              model.addAttribute("reopens", reopens(candidate, account));
+              atItsGate(candidate, events, today, model);
+            });
     return "desk/candidate";
+  }
+
+  private static boolean reopens(Candidate candidate, SignedIn account) {
+    return candidate.standing() == Standing.DISCARDED && account.role() == Role.BREEDER;
   }
 
   private void atItsGate(

@@ -1,5 +1,6 @@
 package trialwood.desk;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
@@ -8,6 +9,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.util.UriUtils;
 import trialwood.record.CodeKey;
 import trialwood.web.ForStaff;
 
@@ -23,8 +25,19 @@ class FindPage {
     this.jdbc = jdbc;
   }
 
-  /** Something that was found. */
-  record Hit(String kind, String text, @Nullable String name, String href) {}
+  /**
+   * Something that was found.
+   *
+   * @param place whose page shows it, up to the code
+   * @param code of the page that shows it
+   */
+  record Hit(String kind, String text, @Nullable String name, String place, String code) {
+
+    /** The address of its page, encoded. */
+    public String href() {
+      return place + UriUtils.encodePathSegment(code, StandardCharsets.UTF_8);
+    }
+  }
 
   @GetMapping("/find")
   @ForStaff
@@ -44,26 +57,27 @@ class FindPage {
   private List<Hit> hits(String q, String key) {
     return jdbc.sql(
             """
-            select kind, text, name, href from (
+            select kind, text, name, place, code from (
               select 'accession' as kind, a.code as text, a.talk_name as name,
-                     '/accessions/' || a.code as href, 1 as place
+                     '/accessions/' as place, a.code as code, 1 as turn
               from accession a
               where a.code_key like :key or lower(a.talk_name) like :text
                  or a.id in (select accession_id from accession_alias where alias_key like :key)
               union all
               select lower(u.kind), u.label, null,
-                     case u.kind when 'TRAY' then '/bench/trays/' || u.label
-                                 when 'LOT' then '/containers/' || u.label
-                                 else '/accessions/' || a.code end, 2
+                     case u.kind when 'TRAY' then '/bench/trays/'
+                                 when 'LOT' then '/containers/'
+                                 else '/accessions/' end,
+                     case when u.kind in ('TRAY', 'LOT') then u.label else a.code end, 2
               from unit u
               join holding h on h.unit_id = u.id and h.until_date = date '9999-12-31'
               join accession a on a.id = h.accession_id
               where u.label_key like :key
               union all
-              select 'run', r.code, null, '/bench/runs/' || r.code, 3
+              select 'run', r.code, null, '/bench/runs/', r.code, 3
               from sticking_run r where upper(r.code) like :key
             ) found
-            order by place, text
+            order by turn, text
             limit :most
             """)
         .param("key", key.isEmpty() ? "-" : "%" + key + "%")

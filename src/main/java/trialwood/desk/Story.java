@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.UUID;
 import org.springframework.stereotype.Component;
 import trialwood.candidate.Candidate;
+import trialwood.candidate.CandidateEvent;
 import trialwood.candidate.CandidateEvents;
 import trialwood.candidate.Stage;
 import trialwood.candidate.Standing;
@@ -44,29 +45,37 @@ class Story {
   List<LifeEvent> of(UUID accession, String code) {
     List<LifeEvent> all = new ArrayList<>();
     stages.forEach(stage -> all.addAll(stage.events(accession)));
+    List<Decision> decided = decisions.findByAccessionIdOrderByOnDateDescIdDesc(accession);
     events
         .findByAccessionIdOrderByOnDate(accession)
-        .forEach(
-            event ->
-                all.add(
-                    new LifeEvent(
-                        event.onDate(),
-                        "candidate",
-                        event.kind().word() + ": " + event.note(),
-                        "/candidates/" + code)));
-    decisions
-        .findByAccessionIdOrderByOnDateDescIdDesc(accession)
-        .forEach(decision -> all.add(decided(decision, code)));
+        .forEach(event -> all.add(happened(event, decided, code)));
+    decided.forEach(decision -> all.add(decided(decision, code)));
     all.sort(Comparator.comparing(LifeEvent::date).reversed());
     return all;
   }
 
-  private static LifeEvent decided(Decision decision, String code) {
+  /** A reopening belongs to the stage whose gate had discarded the candidate. */
+  private static LifeEvent happened(CandidateEvent event, List<Decision> decided, String code) {
+    String place =
+        event.kind() != CandidateEvent.Kind.REOPENED
+            ? "candidate"
+            : decided.stream()
+                .filter(past -> past.choice() == Choice.DISCARD)
+                .filter(past -> !past.onDate().isAfter(event.onDate()))
+                .findFirst()
+                .map(past -> past.gate().word())
+                .orElse("candidate");
+    return new LifeEvent(
+        event.onDate(), place, event.kind().word() + ": " + event.note(), "/candidates/" + code);
+  }
+
+  private LifeEvent decided(Decision decision, String code) {
     String against =
         decision.choice() == decision.line()
             ? ""
             : ", against the line (" + decision.line().word() + ")";
-    String until = decision.choice() == Choice.HOLD ? " until " + decision.holdUntil() : "";
+    String until =
+        decision.choice() == Choice.HOLD ? " until " + measures.date(decision.holdUntil()) : "";
     return new LifeEvent(
         decision.onDate(),
         "gate",
@@ -75,11 +84,16 @@ class Story {
         "/gates/" + decision.gate().key() + "/" + code);
   }
 
+  private static boolean reopens(LifeEvent event) {
+    return event.sentence().startsWith(CandidateEvent.Kind.REOPENED.word());
+  }
+
   /** The planted row: where the candidate stands, and what is on record of each stage. */
   LifeLine lifeLine(Candidate candidate, List<LifeEvent> story) {
     Map<String, String> said = new LinkedHashMap<>();
     for (LifeEvent event : story) {
-      said.putIfAbsent(event.place(), measures.month(YearMonth.from(event.date())));
+      String month = measures.month(YearMonth.from(event.date()));
+      said.putIfAbsent(event.place(), reopens(event) ? "reopened " + month : month);
     }
     List<LifeLine.Known> known = new ArrayList<>();
     for (Stage stage : Stage.values()) {

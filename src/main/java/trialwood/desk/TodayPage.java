@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -25,18 +24,13 @@ class TodayPage {
 
   private final List<WorkSource> sources;
   private final LivingUnits living;
-  private final JdbcClient jdbc;
   private final Clock clock;
 
-  TodayPage(List<WorkSource> sources, LivingUnits living, JdbcClient jdbc, Clock clock) {
+  TodayPage(List<WorkSource> sources, LivingUnits living, Clock clock) {
     this.sources = sources;
     this.living = living;
-    this.jdbc = jdbc;
     this.clock = clock;
   }
-
-  /** A candidate whose hold has run out. */
-  record Held(String code, String stage, LocalDate holdUntil) {}
 
   @GetMapping("/")
   @ForSignedIn
@@ -54,20 +48,6 @@ class TodayPage {
     model.addAttribute("today", today);
     model.addAttribute("work", byPlace);
     model.addAttribute("doubts", living.doubts());
-    model.addAttribute("held", held(today));
     return "desk/today";
-  }
-
-  private List<Held> held(LocalDate today) {
-    return jdbc.sql(
-            """
-            select a.code, c.stage, c.hold_until
-            from candidate c join accession a on a.id = c.accession_id
-            where c.standing = 'ON_HOLD' and c.hold_until <= :today
-            order by c.hold_until
-            """)
-        .param("today", today)
-        .query(Held.class)
-        .list();
   }
 }

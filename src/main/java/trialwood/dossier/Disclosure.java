@@ -5,6 +5,7 @@ import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import trialwood.record.Check;
@@ -42,6 +43,7 @@ public class Disclosure extends CorrectableFact {
   private @Nullable String toWhom;
   private @Nullable LocalDate learnedOn;
   private @Nullable String note;
+  private boolean struckOut;
 
   /**
    * @param number plants or pieces, where it can be counted
@@ -119,5 +121,42 @@ public class Disclosure extends CorrectableFact {
 
   public @Nullable String note() {
     return note;
+  }
+
+  /** Whether it never was and only stands here to say so. */
+  public boolean isStruckOut() {
+    return struckOut;
+  }
+
+  /**
+   * Takes the place of an earlier record.
+   *
+   * @throws trialwood.record.Refused without a reason
+   */
+  public Disclosure insteadOf(Disclosure earlier, String reason) {
+    supersede(Objects.requireNonNull(earlier.id()), reason);
+    return this;
+  }
+
+  /**
+   * The record that says that this one never was.
+   *
+   * @throws trialwood.record.Refused without a reason
+   */
+  public Disclosure struckOut(String reason, Recorded recorded) {
+    Disclosure struck =
+        new Disclosure(
+            accessionId,
+            onDate,
+            kind,
+            territory,
+            number,
+            agreement,
+            toWhom,
+            learnedOn,
+            note,
+            recorded);
+    struck.struckOut = true;
+    return struck.insteadOf(this, reason);
   }
 }

@@ -11,10 +11,11 @@ public record Dossier(
     Origin origin,
     @Nullable FirstRooting firstRooting,
     List<Described> description,
-    List<Disclosure> disclosures,
+    List<Descriptions.Known> known,
+    List<History<Disclosure>> disclosures,
     List<RouteClock> clocks,
     List<FilingRoute> routes,
-    List<Filing> filings) {
+    List<History<Filing>> filings) {
 
   /** The route of a filing, by name. */
   public String routeOf(Filing filing) {
@@ -31,7 +32,12 @@ public record Dossier(
   }
 
   public List<Described> compared() {
-    return description.stream().filter(Described::isCompared).toList();
+    return description.stream().filter(line -> !line.beside().isEmpty()).toList();
+  }
+
+  /** The clocks whose last day went by without a filing. */
+  public List<RouteClock> runOut() {
+    return clocks.stream().filter(it -> it.isRunOut(asOf)).toList();
   }
 
   /** What is lacking beside the traits, as sentences. */
@@ -40,13 +46,9 @@ public record Dossier(
     if (firstRooting == null) {
       missing.add("No batch has rooted yet: there is no first asexual reproduction to tell.");
     }
-    if (filings.isEmpty()) {
+    if (filings.stream().allMatch(it -> it.latest().isStruckOut())) {
       missing.add("Nothing has been filed.");
     }
-    clocks.stream()
-        .filter(it -> it.isRunOut(asOf))
-        .map(it -> "The time for %s ran out on %s.".formatted(it.route().name(), it.clock().last()))
-        .forEach(missing::add);
     return missing;
   }
 }

@@ -16,6 +16,7 @@ import trialwood.evidence.Evidence;
 import trialwood.evidence.EvidenceBuilder;
 import trialwood.evidence.EvidenceSource;
 import trialwood.evidence.Metric;
+import trialwood.web.Measures;
 
 /** How complete a candidate's dossier is, and how much time is left for it. */
 @Component
@@ -26,13 +27,13 @@ class DossierEvidence implements EvidenceSource {
           "dossier.described",
           "Description complete",
           "%",
-          "Share of the traits of the description with values on at least 10 plants or parts.");
+          "Share of the traits of the description with values on at least 10 plants.");
   private static final Metric ORIGIN =
       new Metric(
           "dossier.origin",
           "Origin told",
           "",
-          "1 when seed parent, field tag and first asexual reproduction are on record, else 0.");
+          "1 when the seed parent or the origin in words, the field tag and the first asexual reproduction are on record, else 0.");
   private static final Metric FILED =
       new Metric("dossier.filed", "Filings", "", "Applications on record.");
   private static final Metric DAYS_LEFT =
@@ -50,14 +51,21 @@ class DossierEvidence implements EvidenceSource {
   private final Origins origins;
   private final Filings filings;
   private final Clocks clocks;
+  private final Measures measures;
   private final JdbcClient jdbc;
 
   DossierEvidence(
-      Descriptions descriptions, Origins origins, Filings filings, Clocks clocks, JdbcClient jdbc) {
+      Descriptions descriptions,
+      Origins origins,
+      Filings filings,
+      Clocks clocks,
+      Measures measures,
+      JdbcClient jdbc) {
     this.descriptions = descriptions;
     this.origins = origins;
     this.filings = filings;
     this.clocks = clocks;
+    this.measures = measures;
     this.jdbc = jdbc;
   }
 
@@ -84,18 +92,16 @@ class DossierEvidence implements EvidenceSource {
   }
 
   private Map<UUID, Evidence> described(List<Named> all, Set<UUID> accessions, LocalDate asOf) {
-    Map<UUID, Map<UUID, Long>> counts =
+    Map<UUID, Map<UUID, List<Seen>>> byTrait =
         descriptions.seen(accessions, asOf).stream()
             .collect(
-                Collectors.groupingBy(
-                    Seen::accessionId,
-                    Collectors.groupingBy(Seen::traitId, Collectors.counting())));
+                Collectors.groupingBy(Seen::accessionId, Collectors.groupingBy(Seen::traitId)));
     Map<UUID, Evidence> told = new HashMap<>();
     for (Named one : all) {
       if (one.traits() > 0) {
         long enough =
-            counts.getOrDefault(one.id(), Map.of()).values().stream()
-                .filter(n -> n >= Sample.ENOUGH)
+            byTrait.getOrDefault(one.id(), Map.of()).values().stream()
+                .filter(seen -> Sample.of(seen).isEnough())
                 .count();
         told.put(
             one.id(),
@@ -139,7 +145,7 @@ class DossierEvidence implements EvidenceSource {
     return each(all, one -> left(one, running.getOrDefault(one.id(), List.of()), asOf));
   }
 
-  private static Evidence left(Named one, List<RouteClock> clocks, LocalDate asOf) {
+  private Evidence left(Named one, List<RouteClock> clocks, LocalDate asOf) {
     EvidenceBuilder told =
         clocks.stream()
             .filter(it -> it.isOpen(asOf))
@@ -147,7 +153,8 @@ class DossierEvidence implements EvidenceSource {
             .map(
                 it ->
                     told(one, it.clock().daysLeft(asOf), "days", asOf, DAYS_LEFT)
-                        .from(1, 1, it.route().code() + " until " + it.clock().last()))
+                        .from(
+                            1, 1, it.route().code() + " until " + measures.date(it.clock().last())))
             .orElseGet(
                 () ->
                     told(one, NO_CLOCK, "days", asOf, DAYS_LEFT).from(0, 0, "no open clock runs"));
@@ -156,7 +163,8 @@ class DossierEvidence implements EvidenceSource {
         .forEach(
             it ->
                 told.remarking(
-                    "%s ran out on %s.".formatted(it.route().code(), it.clock().last())));
+                    "%s ran out on %s."
+                        .formatted(it.route().code(), measures.date(it.clock().last()))));
     return told.build();
   }
 

@@ -39,14 +39,20 @@ public class Dossiers {
   public Dossier of(Accession candidate, LocalDate asOf) {
     UUID id = Objects.requireNonNull(candidate.id());
     Set<UUID> one = Set.of(id);
+    List<Descriptions.Known> known = descriptions.known(candidate.cropId());
     return new Dossier(
         asOf,
         Objects.requireNonNull(origins.of(one).get(id)),
         origins.firstRootings(one, asOf).get(id),
-        descriptions.of(candidate, asOf),
-        disclosures.standing(one, asOf),
+        descriptions.of(candidate, known, asOf),
+        known,
+        History.of(disclosures.findByAccessionIdOrderByOnDateAscIdAsc(id)).stream()
+            .filter(it -> !it.latest().onDate().isAfter(asOf))
+            .toList(),
         clocks.of(one, asOf).getOrDefault(id, List.of()),
         routes.findAllByOrderByCode(),
-        filings.standing(one, asOf));
+        History.of(filings.findByAccessionIdOrderByOnDateAscIdAsc(id)).stream()
+            .filter(it -> !it.latest().onDate().isAfter(asOf))
+            .toList());
   }
 }

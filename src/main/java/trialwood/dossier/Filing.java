@@ -2,6 +2,7 @@ package trialwood.dossier;
 
 import jakarta.persistence.Entity;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import trialwood.record.CorrectableFact;
@@ -16,6 +17,7 @@ public class Filing extends CorrectableFact {
   private LocalDate onDate;
   private @Nullable String number;
   private @Nullable String note;
+  private boolean struckOut;
 
   /**
    * @param number file number, the nursery's own or the office's
@@ -57,5 +59,31 @@ public class Filing extends CorrectableFact {
 
   public @Nullable String note() {
     return note;
+  }
+
+  /** Whether it never was and only stands here to say so. */
+  public boolean isStruckOut() {
+    return struckOut;
+  }
+
+  /**
+   * Takes the place of an earlier record.
+   *
+   * @throws trialwood.record.Refused without a reason
+   */
+  public Filing insteadOf(Filing earlier, String reason) {
+    supersede(Objects.requireNonNull(earlier.id()), reason);
+    return this;
+  }
+
+  /**
+   * The record that says that this one never was.
+   *
+   * @throws trialwood.record.Refused without a reason
+   */
+  public Filing struckOut(String reason, Recorded recorded) {
+    Filing struck = new Filing(accessionId, routeId, onDate, number, note, recorded);
+    struck.struckOut = true;
+    return struck.insteadOf(this, reason);
   }
 }

@@ -15,6 +15,7 @@ public record Origin(
     @Nullable String seedParent,
     @Nullable String pollenParent,
     @Nullable String pollination,
+    @Nullable String inWords,
     @Nullable String population,
     @Nullable String populationName,
     @Nullable String site,
@@ -25,20 +26,50 @@ public record Origin(
     @Nullable String taggedBy,
     @Nullable String seen) {
 
-  /** The seed parent and how it was pollinated, in words. */
+  /** What the records know of its parents, in words; empty when they know of none. */
   public String parents() {
-    String mother = seedParent == null ? "an unknown seed parent" : "seed parent " + seedParent;
-    if (pollenParent != null) {
-      return mother + ", pollen parent " + pollenParent;
-    }
-    return mother + ("OPEN".equals(pollination) ? ", open-pollinated" : ", pollen parent unknown");
+    String father = father();
+    return seedParent == null
+        ? father
+        : "seed parent " + seedParent + (father.isEmpty() ? "" : ", " + father);
   }
 
-  /** What is lacking before the origin is told, as sentences; none when it is. */
+  private String father() {
+    if (pollenParent != null) {
+      return "pollen parent " + pollenParent;
+    }
+    return switch (pollination == null ? "" : pollination) {
+      case "OPEN" -> "open-pollinated";
+      case "SELF" -> "selfed";
+      default -> "";
+    };
+  }
+
+  /** The items that nobody recorded, by name; nothing is put in their place. */
+  public List<String> blanks() {
+    List<String> blanks = new ArrayList<>();
+    if (seedParent == null) {
+      blanks.add("seed parent");
+    }
+    if (father().isEmpty()) {
+      blanks.add("pollen parent");
+    }
+    if (taggedOn == null) {
+      blanks.add("field tag");
+    } else if (taggedBy == null) {
+      blanks.add("who selected it");
+    }
+    return blanks;
+  }
+
+  /**
+   * What is lacking before the origin is told, as sentences; none when it is. A sport or a chance
+   * seedling is told by its origin in words; an unknown pollen parent is no lack.
+   */
   public List<String> missing() {
     List<String> missing = new ArrayList<>();
-    if (seedParent == null) {
-      missing.add("The seed parent is not recorded.");
+    if (seedParent == null && inWords == null) {
+      missing.add("Neither a seed parent nor the origin in words is recorded.");
     }
     if (taggedOn == null) {
       missing.add("No field tag says where and when it was selected.");

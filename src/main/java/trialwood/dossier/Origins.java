@@ -26,7 +26,7 @@ public class Origins {
         .sql(
             """
             select a.id as accession_id, a.code, a.talk_name, c.botanical_name,
-                   m.code as seed_parent, q.code as pollen_parent, a.pollination,
+                   m.code as seed_parent, q.code as pollen_parent, a.pollination, a.origin as in_words,
                    p.code as population, p.name as population_name, s.name as site, p.planted_on,
                    f.row_number as in_row, f.position_number as "position", f.tagged_on,
                    w.name as tagged_by, f.seen

@@ -6,7 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.Function;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import trialwood.analysis.PlantSample;
@@ -14,14 +15,16 @@ import trialwood.analysis.PlantSample;
 /**
  * What was seen of one trait on one accession.
  *
- * @param n plants or parts with a value
- * @param mean of the values in numbers, in the unit of the trait
- * @param sd of the same, from two values on
- * @param words the other values, the most frequent first, each with its number
+ * @param n plants or plots with a value, each counted once however often it was seen
+ * @param seasons in which it was seen
+ * @param mean over the plants of each plant's own mean, in the unit of the trait
+ * @param sd between the same, from two plants on
+ * @param words the other values, the most frequent first, each with its number of plants
  * @param sites where, in order of name
  */
 public record Sample(
     int n,
+    int seasons,
     @Nullable Double mean,
     @Nullable Double sd,
     String words,
@@ -29,25 +32,34 @@ public record Sample(
     @Nullable LocalDate until,
     String sites) {
 
-  /** Fewer plants or parts than this will be asked about: common practice, no source. */
+  /** Fewer plants than this will be asked about: common practice, no source. */
   public static final int ENOUGH = 10;
 
   static Sample of(Collection<Seen> seen) {
-    List<Double> numbers =
-        seen.stream().map(Seen::number).filter(Objects::nonNull).map(Number::doubleValue).toList();
+    List<Double> numbers = meansOfPlants(seen);
     @Nullable PlantSample sample = numbers.isEmpty() ? null : PlantSample.of(numbers);
     return new Sample(
-        seen.size(),
+        (int) seen.stream().map(Seen::unitId).distinct().count(),
+        (int) seen.stream().map(Seen::season).distinct().count(),
         sample == null ? null : sample.mean(),
         sample == null ? null : sample.sd().value().orElse(null),
         words(seen),
         seen.stream().map(Seen::onDate).min(Comparator.naturalOrder()).orElse(null),
         seen.stream().map(Seen::onDate).max(Comparator.naturalOrder()).orElse(null),
+        seen.stream().map(Seen::place).distinct().sorted().collect(Collectors.joining(", ")));
+  }
+
+  private static List<Double> meansOfPlants(Collection<Seen> seen) {
+    return List.copyOf(
         seen.stream()
-            .map(it -> Objects.requireNonNullElse(it.site(), "the nursery"))
-            .distinct()
-            .sorted()
-            .collect(Collectors.joining(", ")));
+            .filter(it -> it.number() != null)
+            .collect(
+                Collectors.groupingBy(
+                    Seen::unitId,
+                    TreeMap::new,
+                    Collectors.averagingDouble(
+                        it -> Objects.requireNonNull(it.number()).doubleValue())))
+            .values());
   }
 
   public boolean isEnough() {
@@ -56,13 +68,16 @@ public record Sample(
 
   private static String words(Collection<Seen> seen) {
     return seen.stream()
-        .map(Seen::words)
-        .filter(Objects::nonNull)
-        .collect(Collectors.groupingBy(Function.identity(), Collectors.counting()))
+        .filter(it -> it.words() != null)
+        .collect(
+            Collectors.groupingBy(
+                it -> Objects.requireNonNull(it.words()),
+                Collectors.mapping(
+                    Seen::unitId, Collectors.collectingAndThen(Collectors.toSet(), Set::size))))
         .entrySet()
         .stream()
         .sorted(
-            Map.Entry.<String, Long>comparingByValue(Comparator.reverseOrder())
+            Map.Entry.<String, Integer>comparingByValue(Comparator.reverseOrder())
                 .thenComparing(Map.Entry.comparingByKey()))
         .map(word -> word.getKey() + " (" + word.getValue() + ")")
         .collect(Collectors.joining(", "));

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 
 /** A stage that can answer for candidates from its records. */
 public interface EvidenceSource {
@@ -17,4 +18,14 @@ public interface EvidenceSource {
    * answer has no record.
    */
   Map<UUID, Evidence> evidence(Ask ask, Set<UUID> accessions, LocalDate asOf);
+
+  /**
+   * Answers several questions about the same accessions. A source that answers them from the same
+   * records reads those once for all.
+   */
+  default Map<Ask, Map<UUID, Evidence>> evidence(
+      Set<Ask> asks, Set<UUID> accessions, LocalDate asOf) {
+    return asks.stream()
+        .collect(Collectors.toMap(ask -> ask, ask -> evidence(ask, accessions, asOf)));
+  }
 }

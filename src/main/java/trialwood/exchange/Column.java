@@ -20,6 +20,8 @@ public record Column<T>(
   enum Need {
     MAY,
     MUST,
+    /** May be empty, and is part of the key: an empty cell tells a row from a filled one. */
+    TELLS,
     /** Must be filled, and the key columns of a row together occur once. */
     KEY
   }
@@ -97,12 +99,17 @@ public record Column<T>(
     return new Column<>(name, kind, known, Need.KEY, meaning);
   }
 
+  /** The same, part of what tells one row from another though it may be empty. */
+  public Column<T> telling() {
+    return new Column<>(name, kind, known, Need.TELLS, meaning);
+  }
+
   public boolean isRequired() {
-    return need != Need.MAY;
+    return need == Need.MUST || need == Need.KEY;
   }
 
   boolean isKey() {
-    return need == Need.KEY;
+    return need == Need.KEY || need == Need.TELLS;
   }
 
   /**

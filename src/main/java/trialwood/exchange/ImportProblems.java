@@ -6,10 +6,10 @@ import java.util.List;
 import trialwood.record.Problem;
 import trialwood.record.Refused;
 
-/** Everything that is wrong with a file; the list is cut, the count is not. */
+/** Everything that is wrong with a file; a list without end is cut, the count is not. */
 final class ImportProblems {
 
-  static final int SHOWN = 200;
+  static final int LISTED = 20_000;
 
   private static final int LONGEST = 60;
 
@@ -23,7 +23,7 @@ final class ImportProblems {
 
   void add(int row, String column, String found, String sentence) {
     count++;
-    if (first.size() < SHOWN) {
+    if (first.size() < LISTED) {
       String shown = found.length() > LONGEST ? found.substring(0, LONGEST) + " …" : found;
       first.add(new ImportProblem(row, column, shown, sentence));
     }

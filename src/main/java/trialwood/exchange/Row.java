@@ -3,6 +3,7 @@ package trialwood.exchange;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -51,6 +52,12 @@ public final class Row {
    */
   public UUID id(Column<String> column) {
     return Objects.requireNonNull(maybeId(column), column.name());
+  }
+
+  /** What the code in a column stands for, if anything on record has it. */
+  public Optional<UUID> known(Column<String> column) {
+    return Optional.ofNullable(maybe(column))
+        .flatMap(code -> codes.find(Objects.requireNonNull(column.known()), code));
   }
 
   /** What a code stands for, if its cell is filled. */

@@ -3,6 +3,7 @@ package trialwood.exchange;
 import java.util.List;
 import java.util.UUID;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import trialwood.record.Refused;
 
 /** The rows of one file while they are taken in. */
@@ -27,17 +28,43 @@ public final class Rows {
   /** Takes row after row; one that is refused is noted, and the next one has its turn. */
   public void each(Consumer<Row> taking) {
     for (int at = 0; at < rows.size(); at++) {
-      try {
-        taking.accept(rows.get(at));
-      } catch (Refused refused) {
-        problems.add(rows.get(at), refused);
-      }
+      take(rows.get(at), taking);
       // a session that keeps every row is searched anew by each query: clear it now and then
       if ((at + 1) % CHUNK == 0) {
         store.run();
       }
     }
     store.run();
+  }
+
+  /**
+   * Takes row after row as well, but looks at neighbours first that have something in common.
+   *
+   * @param common what neighbours are compared by
+   * @param ahead given such neighbours, says how each of them is taken
+   */
+  public void eachAmong(Function<Row, Object> common, Function<List<Row>, Consumer<Row>> ahead) {
+    int from = 0;
+    while (from < rows.size()) {
+      Object shared = common.apply(rows.get(from));
+      int until = from + 1;
+      while (until < rows.size() && common.apply(rows.get(until)).equals(shared)) {
+        until++;
+      }
+      List<Row> neighbours = rows.subList(from, until);
+      Consumer<Row> taking = ahead.apply(neighbours);
+      neighbours.forEach(row -> take(row, taking));
+      store.run();
+      from = until;
+    }
+  }
+
+  private void take(Row row, Consumer<Row> taking) {
+    try {
+      taking.accept(row);
+    } catch (Refused refused) {
+      problems.add(row, refused);
+    }
   }
 
   /** Refuses the file as a whole, for what it lacks. */

@@ -18,6 +18,7 @@ import trialwood.evidence.Ask;
 import trialwood.evidence.Evidence;
 import trialwood.evidence.EvidenceSource;
 import trialwood.evidence.Metric;
+import trialwood.web.Measures;
 
 /** What was seen on tagged plants where they stand in the field. */
 @Component
@@ -107,7 +108,7 @@ class FieldEvidence implements EvidenceSource {
       }
       case "field.looks" -> {
         long days = all.stream().map(Seen::onDate).distinct().count();
-        yield told(days, "", all, "last on " + last.onDate());
+        yield told(days, "", all, "last on " + Measures.day(last.onDate()));
       }
       default -> ofTrait(ask, all.stream().filter(it -> it.value() != null).toList());
     };
@@ -128,7 +129,7 @@ class FieldEvidence implements EvidenceSource {
         Objects.requireNonNull(told.value()).doubleValue(),
         told.unit(),
         values,
-        "on %s, of %d values".formatted(told.onDate(), values.size()));
+        "on %s, of %d values".formatted(Measures.day(told.onDate()), values.size()));
   }
 
   private static Evidence told(double value, String unit, List<Seen> all, String counted) {

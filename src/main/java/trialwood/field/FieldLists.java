@@ -1,13 +1,16 @@
 package trialwood.field;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import trialwood.evidence.LifeEvent;
 import trialwood.evidence.LifeLineSource;
+import trialwood.web.Measures;
 
 /** What hangs in the field, as lists. */
 @Repository
@@ -48,6 +51,12 @@ public class FieldLists implements LifeLineSource {
 
   @Override
   public List<LifeEvent> events(UUID accessionId) {
+    List<LifeEvent> events = new ArrayList<>(tag(accessionId));
+    events.addAll(seasons(accessionId));
+    return events;
+  }
+
+  private List<LifeEvent> tag(UUID accessionId) {
     return jdbc.sql(
             """
             select f.tagged_on as date, 'field' as place,
@@ -60,5 +69,40 @@ public class FieldLists implements LifeLineSource {
         .param("accession", accessionId)
         .query(LifeEvent.class)
         .list();
+  }
+
+  private record Dated(String trait, LocalDate day, String position) {}
+
+  /** Dates that come once a year, such as the first flower: all years on one line. */
+  private List<LifeEvent> seasons(UUID accessionId) {
+    return jdbc
+        .sql(
+            """
+            select t.name as trait, o.date_value as "day", u.label as position
+            from observation o
+            join unit u on u.id = o.unit_id and u.kind = 'POSITION'
+            join trait t on t.id = o.trait_id
+            join holding h on h.unit_id = o.unit_id and h.from_date <= o.on_date and o.on_date < h.until_date
+            where h.accession_id = :accession and o.date_value is not null
+              and not exists (select 1 from observation s where s.supersedes_id = o.id)
+            order by o.date_value
+            """)
+        .param("accession", accessionId)
+        .query(Dated.class)
+        .list()
+        .stream()
+        .collect(Collectors.groupingBy(Dated::trait))
+        .values()
+        .stream()
+        .map(FieldLists::onOneLine)
+        .toList();
+  }
+
+  private static LifeEvent onOneLine(List<Dated> years) {
+    Dated last = years.get(years.size() - 1);
+    String days =
+        years.stream().map(year -> Measures.day(year.day())).collect(Collectors.joining(", "));
+    return new LifeEvent(
+        last.day(), "field", last.trait() + ": " + days, "/field/" + last.position().split("/")[0]);
   }
 }

@@ -57,6 +57,7 @@ public class Population {
     this.note = note;
     Check.that()
         .holds(!this.code.isEmpty(), "population", "Give the population a short code.")
+        .isPlain(this.code, "population")
         .holds(rowCount >= 1 && rowCount <= 2000, "rows", "A population has 1 to 2,000 rows.")
         .holds(
             positionsPerRow >= 1 && positionsPerRow <= 5000,

@@ -23,6 +23,7 @@ import trialwood.unit.Tie;
 import trialwood.unit.Unit;
 import trialwood.unit.UnitKind;
 import trialwood.unit.Units;
+import trialwood.web.Measures;
 
 /** Hangs a tag: the position becomes a unit, the plant an accession, the accession a candidate. */
 @Service
@@ -104,7 +105,8 @@ public class Tagging {
         .holds(
             !tag.on().isBefore(population.plantedOn()),
             "on",
-            "The population was planted later, on %s.".formatted(population.plantedOn()))
+            "The population was planted later, on %s."
+                .formatted(Measures.day(population.plantedOn())))
         .holds(!tag.on().isAfter(LocalDate.now(clock)), "on", "A tag cannot hang from tomorrow on.")
         .orRefuse();
   }

@@ -2,6 +2,8 @@ package trialwood.gate;
 
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -35,14 +37,35 @@ public class Catalogue {
     return Optional.ofNullable(metrics.get(key));
   }
 
-  /** An answer for each of the accessions; without a record, the answer says so. */
-  public Map<UUID, Evidence> evidence(Ask ask, Set<UUID> accessions, LocalDate asOf) {
-    EvidenceSource supplier = suppliers.get(ask.metricKey());
-    Map<UUID, Evidence> found =
-        supplier == null ? Map.of() : supplier.evidence(ask, accessions, asOf);
-    Evidence nothing =
-        Evidence.noRecord(
-            supplier == null ? "Nothing here computes this metric." : "There is no record yet.");
+  /**
+   * An answer to each question for each of the accessions; without a record, the answer says so.
+   * Whoever supplies several of the answers is asked once.
+   */
+  public Map<Ask, Map<UUID, Evidence>> evidence(
+      Set<Ask> asks, Set<UUID> accessions, LocalDate asOf) {
+    Map<EvidenceSource, Set<Ask>> bySupplier = new LinkedHashMap<>();
+    Map<Ask, Map<UUID, Evidence>> answers = new HashMap<>();
+    for (Ask ask : asks) {
+      EvidenceSource supplier = suppliers.get(ask.metricKey());
+      if (supplier == null) {
+        answers.put(ask, each(ask, accessions, Map.of(), "Nothing here computes this metric."));
+      } else {
+        bySupplier.computeIfAbsent(supplier, it -> new HashSet<>()).add(ask);
+      }
+    }
+    bySupplier.forEach(
+        (supplier, asked) ->
+            supplier
+                .evidence(asked, accessions, asOf)
+                .forEach(
+                    (ask, found) ->
+                        answers.put(ask, each(ask, accessions, found, "There is no record yet."))));
+    return answers;
+  }
+
+  private Map<UUID, Evidence> each(
+      Ask ask, Set<UUID> accessions, Map<UUID, Evidence> found, String otherwise) {
+    Evidence nothing = Evidence.noRecord(otherwise);
     String unit = metric(ask.metricKey()).map(Metric::unit).orElse("");
     Map<UUID, Evidence> answers = new HashMap<>();
     for (UUID accession : accessions) {

@@ -61,6 +61,9 @@ public class Decision extends Fact {
    */
   public Decision(Ruling ruling, Review review, Recorded recorded) {
     super(recorded);
+    if (!review.isOf(ruling)) {
+      throw new IllegalArgumentException("The review is of another candidate, gate or day.");
+    }
     this.accessionId = ruling.accessionId();
     this.gate = ruling.gate();
     this.policyId = Objects.requireNonNull(review.policy().id());

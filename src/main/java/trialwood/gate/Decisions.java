@@ -4,6 +4,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Set;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.candidate.Candidate;
@@ -39,6 +41,16 @@ public class Decisions {
    *     was in force, or reason or date are lacking
    */
   public Decision decide(Ruling ruling) {
+    Set<UUID> one = Set.of(ruling.accessionId());
+    return decide(ruling, reviews.of(ruling.gate(), one, ruling.on()).get(ruling.accessionId()));
+  }
+
+  /**
+   * Decides as {@link #decide(Ruling)} does, where the candidate was reviewed among others.
+   *
+   * @param review on the ruling's day at its gate; none where no policy was in force
+   */
+  public Decision decide(Ruling ruling, @Nullable Review review) {
     Candidate candidate =
         candidates
             .findById(ruling.accessionId())
@@ -46,11 +58,9 @@ public class Decisions {
     if (ruling.on().isAfter(LocalDate.now(clock))) {
       throw new Refused("on", "A decision cannot be dated in the future.");
     }
-    Review review =
-        reviews.of(ruling.gate(), Set.of(ruling.accessionId()), ruling.on()).values().stream()
-            .findFirst()
-            .orElseThrow(
-                () -> new Refused("on", "No gate policy was in force for the crop on that day."));
+    if (review == null) {
+      throw new Refused("on", "No gate policy was in force for the crop on that day.");
+    }
     Decision decision = new Decision(ruling, review, recorder.by(ruling.personId()));
     move(candidate, decision);
     return past.save(decision);

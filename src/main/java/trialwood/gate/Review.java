@@ -25,6 +25,13 @@ public record Review(
     findings = List.copyOf(findings);
   }
 
+  /** Whether it is of the candidate, gate and day that the ruling is about. */
+  boolean isOf(Ruling ruling) {
+    return accessionId.equals(ruling.accessionId())
+        && gate == ruling.gate()
+        && asOf.equals(ruling.on());
+  }
+
   /** What the records speak for. */
   public Choice line() {
     if (provisional || musts().isEmpty()) {

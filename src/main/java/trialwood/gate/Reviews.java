@@ -3,7 +3,6 @@ package trialwood.gate;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,10 +70,11 @@ public class Reviews {
     Map<UUID, Review> reviews = new LinkedHashMap<>();
     for (GatePolicy policy : policies.inForce(byCrop.keySet(), asOf)) {
       Set<UUID> grown = byCrop.getOrDefault(policy.cropId(), Set.of());
-      Map<Ask, Map<UUID, Evidence>> answers = answers(policy.at(gate), grown, asOf);
+      List<Criterion> criteria = policy.at(gate);
+      Map<Ask, Map<UUID, Evidence>> answers = catalogue.evidence(asks(criteria), grown, asOf);
       for (UUID candidate : grown) {
         List<Finding> findings = new ArrayList<>();
-        for (Criterion criterion : policy.at(gate)) {
+        for (Criterion criterion : criteria) {
           Ask ask = criterion.ask();
           findings.add(
               ask == null
@@ -90,16 +90,10 @@ public class Reviews {
     return reviews;
   }
 
-  private Map<Ask, Map<UUID, Evidence>> answers(
-      List<Criterion> criteria, Set<UUID> candidates, LocalDate asOf) {
-    Map<Ask, Map<UUID, Evidence>> answers = new HashMap<>();
-    for (Criterion criterion : criteria) {
-      Ask ask = criterion.ask();
-      if (ask != null) {
-        answers.computeIfAbsent(ask, it -> catalogue.evidence(it, candidates, asOf));
-      }
-    }
-    return answers;
+  private static Set<Ask> asks(List<Criterion> criteria) {
+    return criteria.stream()
+        .flatMap(criterion -> Optional.ofNullable(criterion.ask()).stream())
+        .collect(Collectors.toSet());
   }
 
   private Spoken spoken(Collection<UUID> candidates, LocalDate asOf) {

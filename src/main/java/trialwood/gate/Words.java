@@ -14,8 +14,11 @@ final class Words {
 
   private Words() {}
 
-  /** With one decimal from 10 up and two below, none padded: 91.7 %, 4.25, 28 d. */
+  /** Percentages with one decimal; others from 10 up with one, below with two, none padded. */
   static String value(double value, String unit) {
+    if (unit.startsWith("%")) {
+      return MEASURES.quantity(value, 1, unit);
+    }
     int decimals = Math.abs(value) >= 10 ? 1 : 2;
     return line(BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP), unit);
   }

@@ -62,6 +62,7 @@ public class Accession {
             !codeKey.isEmpty() && this.code.length() <= 30,
             "accession",
             "A code has 1 to 30 letters, figures and dashes, for example C18-03.")
+        .isPlain(this.code, "accession")
         .orRefuse();
   }
 
@@ -83,6 +84,12 @@ public class Accession {
         .orRefuse();
     this.talkName = talkName;
     this.description = description;
+  }
+
+  /** Changes what is said of where it comes from, in words. */
+  public void comesFrom(@Nullable String origin) {
+    Check.that().fits(origin, 300, "origin").orRefuse();
+    this.origin = origin;
   }
 
   /** Marks it as a parent, or no longer, whatever its standing as a candidate. */

@@ -72,6 +72,12 @@ public class Observation extends CorrectableFact {
   @SuppressWarnings("NullAway.Init")
   protected Observation() {}
 
+  /** Says that it takes the place of an earlier one; both stay readable. */
+  public Observation insteadOf(UUID earlier, String reason) {
+    supersede(earlier, reason);
+    return this;
+  }
+
   private static boolean isOfItsKind(Reading reading, TraitKind kind) {
     return switch (kind) {
       case MEASUREMENT -> reading.number() != null;
@@ -84,6 +90,26 @@ public class Observation extends CorrectableFact {
 
   private static String plain(@Nullable BigDecimal number) {
     return number == null ? "any number" : number.stripTrailingZeros().toPlainString();
+  }
+
+  /**
+   * Puts this record in the place of an earlier one of the same unit, trait and day.
+   *
+   * @throws trialwood.record.Refused without a reason
+   */
+  public Observation insteadOf(Observation earlier, String reason) {
+    Check.that()
+        .holds(
+            unitId.equals(earlier.unitId)
+                && traitId.equals(earlier.traitId)
+                && onDate.equals(earlier.onDate),
+            "value",
+            "A value takes the place of one of the same plant, trait and day.")
+        .holds(reason.length() <= 300, "reason", "Keep the reason under 300 letters.")
+        .holds(!reason.isBlank(), "reason", "Say why the earlier value is replaced.")
+        .orRefuse();
+    supersede(Objects.requireNonNull(earlier.id()), reason);
+    return this;
   }
 
   public UUID unitId() {

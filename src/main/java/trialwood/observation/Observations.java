@@ -8,4 +8,6 @@ import org.springframework.data.jpa.repository.JpaRepository;
 public interface Observations extends JpaRepository<Observation, UUID> {
 
   List<Observation> findByUnitIdOrderByOnDate(UUID unitId);
+
+  boolean existsBySupersedesId(UUID earlier);
 }

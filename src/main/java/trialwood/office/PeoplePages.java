@@ -1,5 +1,6 @@
 package trialwood.office;
 
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -13,6 +14,9 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.people.Household;
 import trialwood.people.Person;
 import trialwood.people.Persons;
+import trialwood.record.History;
+import trialwood.web.Change;
+import trialwood.web.EditForm;
 import trialwood.web.ForAdministrator;
 import trialwood.web.Forms;
 import trialwood.web.NotFound;
@@ -26,12 +30,15 @@ class PeoplePages {
   private final Persons persons;
   private final Household household;
   private final AccountRows accounts;
+  private final History history;
   private final Forms forms;
 
-  PeoplePages(Persons persons, Household household, AccountRows accounts, Forms forms) {
+  PeoplePages(
+      Persons persons, Household household, AccountRows accounts, History history, Forms forms) {
     this.persons = persons;
     this.household = household;
     this.accounts = accounts;
+    this.history = history;
     this.forms = forms;
   }
 
@@ -65,7 +72,9 @@ class PeoplePages {
   @GetMapping("/people/{id}")
   String show(@PathVariable UUID id, Model page) {
     Person person = person(id);
-    page.addAttribute("form", PersonForm.of(person));
+    PersonForm form = PersonForm.of(person);
+    page.addAttribute("form", form);
+    page.addAttribute("seenVersion", form.version());
     return page(person, page);
   }
 
@@ -84,7 +93,7 @@ class PeoplePages {
             said,
             () -> household.describe(id, form.version(), form.name(), form.duty(), form.active()));
     if (!stored) {
-      page.addAttribute("changedMeanwhile", said.hasFieldErrors("version"));
+      EditForm.showBoth(form, PersonForm.of(person(id)), said, page);
       return page(person, page);
     }
     next.addFlashAttribute("status", "What is said of " + person.initials() + " is changed.");
@@ -93,7 +102,11 @@ class PeoplePages {
 
   private String page(Person person, Model page) {
     page.addAttribute("person", person);
-    page.addAttribute("history", household.historyOf(person.id()));
+    page.addAttribute(
+        "changes",
+        Change.of(
+            history.of(Person.class, Objects.requireNonNull(person.id())),
+            then -> PersonForm.of(then).words()));
     return "office/person";
   }
 

@@ -1,9 +1,11 @@
 package trialwood.office;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import trialwood.people.Person;
-import trialwood.web.Form;
+import trialwood.web.EditForm;
 
 /** What is said of a person. The version is that of the person when the page was opened. */
 record PersonForm(
@@ -13,7 +15,7 @@ record PersonForm(
     @Nullable String name,
     @Nullable String duty,
     @Nullable Boolean active)
-    implements Form {
+    implements EditForm {
 
   PersonForm {
     version = version == null ? -1 : version;
@@ -34,5 +36,14 @@ record PersonForm(
         person.name(),
         person.duty(),
         person.isActive());
+  }
+
+  @Override
+  public Map<String, String> words() {
+    Map<String, String> words = new LinkedHashMap<>();
+    words.put("Name", name == null ? "" : name.strip());
+    words.put("Duty", duty == null ? "" : duty.strip());
+    words.put("On forms", active != null && active ? "yes" : "no longer");
+    return words;
   }
 }

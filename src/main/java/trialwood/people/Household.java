@@ -1,16 +1,11 @@
 package trialwood.people;
 
-import jakarta.persistence.EntityManager;
-import java.util.List;
 import java.util.Set;
 import java.util.UUID;
-import org.hibernate.envers.AuditReaderFactory;
-import org.hibernate.envers.query.AuditEntity;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.record.Refused;
-import trialwood.record.Revision;
 
 /** Takes persons and accounts in, and changes what is said of them. */
 @Service
@@ -20,13 +15,11 @@ public class Household {
   private final Persons persons;
   private final Accounts accounts;
   private final Passwords passwords;
-  private final EntityManager entities;
 
-  Household(Persons persons, Accounts accounts, Passwords passwords, EntityManager entities) {
+  Household(Persons persons, Accounts accounts, Passwords passwords) {
     this.persons = persons;
     this.accounts = accounts;
     this.passwords = passwords;
-    this.entities = entities;
   }
 
   public Person takeIn(String initials, String name, @Nullable String duty) {
@@ -47,8 +40,7 @@ public class Household {
       UUID personId, int version, String name, @Nullable String duty, boolean active) {
     Person person = persons.findById(personId).orElseThrow();
     if (person.version() != version) {
-      throw new Refused(
-          "version", "Somebody else changed this meanwhile. Look at both, then send it again.");
+      throw Refused.changedMeanwhile();
     }
     person.describe(name, duty, active);
   }
@@ -76,25 +68,5 @@ public class Household {
     Account account = accounts.findById(accountId).orElseThrow();
     account.reopen();
     return account;
-  }
-
-  /** What was said of the person, newest first. */
-  @Transactional(readOnly = true)
-  public List<PersonChange> historyOf(UUID personId) {
-    List<?> revisions =
-        AuditReaderFactory.get(entities)
-            .createQuery()
-            .forRevisionsOfEntity(Person.class, false, true)
-            .add(AuditEntity.id().eq(personId))
-            .addOrder(AuditEntity.revisionNumber().desc())
-            .getResultList();
-    return revisions.stream().map(Object[].class::cast).map(Household::change).toList();
-  }
-
-  private static PersonChange change(Object[] row) {
-    Person person = (Person) row[0];
-    Revision revision = (Revision) row[1];
-    return new PersonChange(
-        revision.at(), revision.username(), person.name(), person.duty(), person.isActive());
   }
 }

@@ -24,7 +24,9 @@ public class BenchLists {
                row_number() over (partition by tray_id order by on_date desc, recorded_at desc, id desc) as latest
         from tray_ruling
       ), looked as (
-        select tray_id, max(on_date) as last_look from tray_look group by tray_id
+        select l.tray_id, max(l.on_date) as last_look from tray_look l
+        where not exists (select 1 from tray_look s where s.supersedes_id = l.id)
+        group by l.tray_id
       ), weaned as (
         select tray_id, alive,
                row_number() over (partition by tray_id order by on_date, recorded_at desc) as nearest
@@ -49,6 +51,24 @@ public class BenchLists {
       left join looked l on l.tray_id = t.unit_id
       left join weaned w on w.tray_id = t.unit_id and w.nearest = 1
       """;
+
+  private static final String RUNS =
+      """
+      select r.code, r.from_date as "from", r.to_date as "to", r.bench, count(line.tray) as trays,
+             coalesce(sum(line.stuck), 0) as stuck,
+             count(line.rooted) as closed,
+             coalesce(sum(case when line.is_check and line.void_reason is null then line.rooted end), 0) as check_rooted,
+             coalesce(sum(case when line.is_check and line.void_reason is null
+                                and line.rooted is not null then line.stuck end), 0) as check_stuck,
+             crop.check_floor_percent as floor_percent
+      from sticking_run r
+      join crop on crop.id = r.crop_id
+      left join (%s) line on line.run = r.code
+      where (cast(:run as varchar) is null or r.code = :run)
+      group by r.code, r.from_date, r.to_date, r.bench, crop.check_floor_percent
+      order by r.from_date desc, r.code
+      """
+          .formatted(LINES);
 
   private final JdbcClient jdbc;
 
@@ -82,24 +102,16 @@ public class BenchLists {
 
   /** All runs, the newest first. */
   public List<RunLine> runs() {
-    return jdbc.sql(
-            """
-            select r.code, r.from_date as "from", r.to_date as "to", r.bench, count(line.tray) as trays,
-                   coalesce(sum(line.stuck), 0) as stuck,
-                   count(line.rooted) as closed,
-                   coalesce(sum(case when line.is_check and line.void_reason is null then line.rooted end), 0) as check_rooted,
-                   coalesce(sum(case when line.is_check and line.void_reason is null
-                                      and line.rooted is not null then line.stuck end), 0) as check_stuck,
-                   crop.check_floor_percent as floor_percent
-            from sticking_run r
-            join crop on crop.id = r.crop_id
-            left join (%s) line on line.run = r.code
-            group by r.code, r.from_date, r.to_date, r.bench, crop.check_floor_percent
-            order by r.from_date desc, r.code
-            """
-                .formatted(LINES))
-        .query(RunLine.class)
-        .list();
+    return runs(null).list();
+  }
+
+  /** One run. */
+  public Optional<RunLine> run(String code) {
+    return runs(code).optional();
+  }
+
+  private JdbcClient.MappedQuerySpec<RunLine> runs(@Nullable String code) {
+    return jdbc.sql(RUNS).param("run", code).query(RunLine.class);
   }
 
   /** The trays of a run in bench order. */

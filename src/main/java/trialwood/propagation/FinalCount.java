@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import trialwood.record.Check;
 import trialwood.record.Fact;
 import trialwood.record.Recorded;
+import trialwood.web.Measures;
 
 /**
  * The count that closes a tray: what was stuck is rooted, alive without roots, dead or taken out.
@@ -45,7 +46,7 @@ public class FinalCount extends Fact {
         .holds(
             !onDate.isBefore(tray.stuckOn()),
             "on",
-            "The tray was stuck later, on %s.".formatted(tray.stuckOn()))
+            "The tray was stuck later, on %s.".formatted(Measures.day(tray.stuckOn())))
         .holds(
             rooted >= 0 && aliveWithoutRoots >= 0 && dead >= 0 && takenOut >= 0,
             "rooted",
@@ -62,7 +63,8 @@ public class FinalCount extends Fact {
                     said.sum(),
                     tray.stuck(),
                     said.sum() < tray.stuck()
-                        ? " Say what became of the other %d.".formatted(tray.stuck() - said.sum())
+                        ? " %d lost or destroyed? Say which: dead, or taken out before."
+                            .formatted(tray.stuck() - said.sum())
                         : ""))
         .holds(
             takenOut == taken.number(),

@@ -57,7 +57,7 @@ class RootingEvidence implements EvidenceSource {
   private static final Metric ROOT_SCORE =
       new Metric("propagation.root-score", "Root score", "", "Mean root score of the trays.");
 
-  private final Map<Metric, Function<RunResult, Evidence>> answers =
+  private static final Map<Metric, Function<RunResult, Evidence>> ANSWERS =
       Map.of(
           ROOTED, RootingEvidence::rooted,
           AGAINST_CHECK, RootingEvidence::againstCheck,
@@ -74,24 +74,38 @@ class RootingEvidence implements EvidenceSource {
 
   @Override
   public Set<Metric> metrics() {
-    return answers.keySet();
+    return ANSWERS.keySet();
   }
 
   @Override
   public Map<UUID, Evidence> evidence(Ask ask, Set<UUID> accessions, LocalDate asOf) {
-    Function<RunResult, Evidence> answer =
-        answers.entrySet().stream()
-            .filter(known -> known.getKey().key().equals(ask.metricKey()))
-            .findFirst()
-            .orElseThrow()
-            .getValue();
+    return evidence(Set.of(ask), accessions, asOf).getOrDefault(ask, Map.of());
+  }
+
+  /** Every answer is read off the same trays. */
+  @Override
+  public Map<Ask, Map<UUID, Evidence>> evidence(
+      Set<Ask> asks, Set<UUID> accessions, LocalDate asOf) {
     List<TrayOutcome> trays = outcomes.of(accessions, asOf);
-    Map<UUID, Evidence> found = new HashMap<>();
+    Map<Ask, Map<UUID, Evidence>> answers = new HashMap<>();
+    asks.forEach(ask -> answers.put(ask, new HashMap<>()));
     for (UUID accession : accessions) {
       List<RunResult> runs = RunResult.of(accession, trays);
-      RunResult.thatCounts(runs).ifPresent(last -> found.put(accession, tell(last, runs, answer)));
+      RunResult.thatCounts(runs)
+          .ifPresent(
+              last ->
+                  answers.forEach(
+                      (ask, found) -> found.put(accession, tell(last, runs, answer(ask)))));
     }
-    return found;
+    return answers;
+  }
+
+  private static Function<RunResult, Evidence> answer(Ask ask) {
+    return ANSWERS.entrySet().stream()
+        .filter(known -> known.getKey().key().equals(ask.metricKey()))
+        .findFirst()
+        .orElseThrow()
+        .getValue();
   }
 
   /** The run that counts, with every valid run as an occasion of its own. */
@@ -108,6 +122,7 @@ class RootingEvidence implements EvidenceSource {
         Evidence.of(100 * run.share(), ROOTED.unit(), run.countedOn(), BY_TRAYS)
             .from(run.stuck(), run.trays().size(), counted(run.rooted(), run.stuck(), run))
             .believing(new InPercent(run.posterior()), LEVEL);
+    run.disagreement().ifPresent(told::remarking);
     return guarded(told, run);
   }
 
@@ -143,7 +158,8 @@ class RootingEvidence implements EvidenceSource {
                 .from(
                     stuck,
                     run.checkTrays().size(),
-                    "%d of %d, run %s".formatted(rooted, stuck, run.run())),
+                    "%d of %d, run %s %s"
+                        .formatted(rooted, stuck, run.run(), run.isValid() ? "valid" : "void")),
             run.run(),
             run.checkTrays())
         .build();

@@ -18,7 +18,10 @@ import trialwood.evidence.EvidenceBuilder;
 import trialwood.evidence.EvidenceSource;
 import trialwood.evidence.Metric;
 
-/** When half of the lifted cuttings had rooted: a bracket between two looks, never a day. */
+/**
+ * When half of the lifted cuttings had rooted: a bracket between two looks, never a day. Read off
+ * the run that counts for rooting.
+ */
 @Component
 class RootingTimeEvidence implements EvidenceSource {
 
@@ -30,9 +33,11 @@ class RootingTimeEvidence implements EvidenceSource {
           "The look by which half of the lifted cuttings had rooted; the truth lies after the look"
               + " before it.");
 
+  private final TrayOutcomes outcomes;
   private final JdbcClient jdbc;
 
-  RootingTimeEvidence(JdbcClient jdbc) {
+  RootingTimeEvidence(TrayOutcomes outcomes, JdbcClient jdbc) {
+    this.outcomes = outcomes;
     this.jdbc = jdbc;
   }
 
@@ -43,10 +48,20 @@ class RootingTimeEvidence implements EvidenceSource {
 
   @Override
   public Map<UUID, Evidence> evidence(Ask ask, Set<UUID> accessions, LocalDate asOf) {
+    List<TrayOutcome> trays = outcomes.of(accessions, asOf);
     Map<UUID, Evidence> found = new HashMap<>();
     samples(accessions, asOf).stream()
         .collect(Collectors.groupingBy(LookSample::accessionId))
-        .forEach((accession, looks) -> found.put(accession, ofLastRun(looks)));
+        .forEach(
+            (accession, looks) ->
+                found.put(
+                    accession,
+                    ofRun(
+                        RunResult.thatCounts(RunResult.of(accession, trays))
+                            .map(RunResult::run)
+                            .filter(run -> looks.stream().anyMatch(look -> look.run().equals(run)))
+                            .orElseGet(() -> newest(looks)),
+                        looks)));
     return found;
   }
 
@@ -83,9 +98,13 @@ class RootingTimeEvidence implements EvidenceSource {
         .list();
   }
 
-  private static Evidence ofLastRun(List<LookSample> looks) {
-    LookSample last = looks.stream().max(Comparator.comparing(LookSample::runFrom)).orElseThrow();
-    List<LookSample> run = looks.stream().filter(look -> look.run().equals(last.run())).toList();
+  /** While no tray is counted, the run that was stuck last. */
+  private static String newest(List<LookSample> looks) {
+    return looks.stream().max(Comparator.comparing(LookSample::runFrom)).orElseThrow().run();
+  }
+
+  private static Evidence ofRun(String code, List<LookSample> looks) {
+    List<LookSample> run = looks.stream().filter(look -> look.run().equals(code)).toList();
     RootingTime time =
         RootingTime.ofHalf(
             run.stream()
@@ -107,9 +126,8 @@ class RootingTimeEvidence implements EvidenceSource {
             .from(
                 run.stream().mapToInt(LookSample::lifted).sum(),
                 (int) run.stream().map(LookSample::tray).distinct().count(),
-                "after day %d, by day %d, run %s"
-                    .formatted(reached.after(), reached.by(), last.run()))
-            .citing("run " + last.run(), "/bench/runs/" + last.run());
+                "after day %d, by day %d, run %s".formatted(reached.after(), reached.by(), code))
+            .citing("run " + code, "/bench/runs/" + code);
     return told.build();
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import trialwood.analysis.TrayCount;
+import trialwood.analysis.TrayDispersion;
 import trialwood.analysis.TrayPosterior;
 
 /**
@@ -89,6 +90,22 @@ record RunResult(
     return trays.stream().map(TrayOutcome::countedOn).max(Comparator.naturalOrder()).orElseThrow();
   }
 
+  /** What to say of trays that differ more than chance lets them; mostly nothing. */
+  Optional<String> disagreement() {
+    return TrayDispersion.of(counts(trays))
+        .value()
+        .filter(spread -> spread.pValue() < 0.01)
+        .map(
+            spread ->
+                "The trays disagree: %s (χ² %.1f, %d df)."
+                    .formatted(
+                        trays.stream()
+                            .map(tray -> String.valueOf(tray.rooted()))
+                            .collect(Collectors.joining(", ")),
+                        spread.chiSquare(),
+                        spread.degreesOfFreedom()));
+  }
+
   /** Why nobody is discarded on this run. */
   String voidRemark() {
     return checkShare().isEmpty()
@@ -106,7 +123,10 @@ record RunResult(
   }
 
   private static TrayPosterior posteriorOf(List<TrayOutcome> trays) {
-    return TrayPosterior.of(
-        trays.stream().map(tray -> new TrayCount(tray.rooted(), tray.stuck())).toList());
+    return TrayPosterior.of(counts(trays));
+  }
+
+  private static List<TrayCount> counts(List<TrayOutcome> trays) {
+    return trays.stream().map(tray -> new TrayCount(tray.rooted(), tray.stuck())).toList();
   }
 }

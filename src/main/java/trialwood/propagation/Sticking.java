@@ -6,14 +6,17 @@ import java.util.Objects;
 import java.util.UUID;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import trialwood.candidate.CandidateEvents;
 import trialwood.record.Check;
 import trialwood.record.Recorded;
 import trialwood.record.Recorder;
+import trialwood.record.Refused;
 import trialwood.unit.Identity;
 import trialwood.unit.Tie;
 import trialwood.unit.Unit;
 import trialwood.unit.UnitKind;
 import trialwood.unit.Units;
+import trialwood.web.Measures;
 
 /** Sets up runs, batches and trays. */
 @Service
@@ -24,6 +27,8 @@ public class Sticking {
   private final Trays trays;
   private final Units units;
   private final Identity identity;
+  private final BenchLists bench;
+  private final CandidateEvents events;
   private final Recorder recorder;
   private final Clock clock;
 
@@ -33,6 +38,8 @@ public class Sticking {
       Trays trays,
       Units units,
       Identity identity,
+      BenchLists bench,
+      CandidateEvents events,
       Recorder recorder,
       Clock clock) {
     this.runs = runs;
@@ -40,6 +47,8 @@ public class Sticking {
     this.trays = trays;
     this.units = units;
     this.identity = identity;
+    this.bench = bench;
+    this.events = events;
     this.recorder = recorder;
     this.clock = clock;
   }
@@ -75,20 +84,21 @@ public class Sticking {
   /**
    * Sticks a tray: from this day its label stands for the accession.
    *
-   * @throws trialwood.record.Refused when the label is in use, the day outside the run, or more is
-   *     stuck than fits
+   * @throws trialwood.record.Refused when the label is in use, the day outside the run, more is
+   *     stuck than fits, or the cuttings are said to come from an ortet that was lost before
    */
   @Transactional
   public Tray tray(StickingRun run, Batch batch, NewTray said) {
+    refuseIfInUse(said.label());
+    if (batch.source() == Batch.Source.ORTET) {
+      refuseIfLost(said.accessionId(), said.stuckOn());
+    }
     Check.that()
-        .holds(
-            units.labelled(said.label()).isEmpty(),
-            "tray",
-            "The label %s is in use.".formatted(said.label().strip()))
         .holds(
             !said.stuckOn().isBefore(run.fromDate()) && !said.stuckOn().isAfter(run.toDate()),
             "stuck_on",
-            "Run %s was stuck from %s to %s.".formatted(run.code(), run.fromDate(), run.toDate()))
+            "Run %s was stuck from %s to %s."
+                .formatted(run.code(), Measures.day(run.fromDate()), Measures.day(run.toDate())))
         .holds(
             !said.stuckOn().isAfter(LocalDate.now(clock)),
             "stuck_on",
@@ -119,5 +129,35 @@ public class Sticking {
             said.stuckOn(),
             recorded));
     return tray;
+  }
+
+  private void refuseIfInUse(String label) {
+    units
+        .labelled(label)
+        .ifPresent(
+            unit -> {
+              throw new Refused(
+                  "tray",
+                  bench
+                      .tray(Objects.requireNonNull(unit.id()))
+                      .map(
+                          tray ->
+                              "Tray %s holds %s, stuck on %s. A tray holds one clone: take another tray."
+                                  .formatted(
+                                      tray.tray(), tray.accession(), Measures.day(tray.stuckOn())))
+                      .orElse("The label %s is in use.".formatted(unit.label())));
+            });
+  }
+
+  private void refuseIfLost(UUID accessionId, LocalDate day) {
+    events
+        .ortetLost(accessionId, day)
+        .ifPresent(
+            loss -> {
+              throw new Refused(
+                  "source",
+                  "The ortet was recorded lost on %s: %s. Say what the cuttings were taken from, or put the ortet's record right."
+                      .formatted(Measures.day(loss.onDate()), loss.note()));
+            });
   }
 }

@@ -68,6 +68,7 @@ public class StickingRun {
             !code.isEmpty() && code.length() <= 30,
             "run",
             "Give the run a code of up to 30 letters.")
+        .isPlain(code, "run")
         .holds(!toDate.isBefore(fromDate), "to", "The last sticking day comes before the first.")
         .holds(
             bottomHeatC == null || (bottomHeatC.signum() >= 0 && bottomHeatC.intValue() <= 50),

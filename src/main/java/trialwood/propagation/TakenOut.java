@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import trialwood.record.Check;
 import trialwood.record.CorrectableFact;
 import trialwood.record.Recorded;
+import trialwood.web.Measures;
 
 /** Cuttings that left the tray before its final count: in what state, and where they went. */
 @Entity
@@ -64,7 +65,7 @@ public class TakenOut extends CorrectableFact {
         .holds(
             !onDate.isBefore(tray.stuckOn()),
             "on",
-            "The tray was stuck later, on %s.".formatted(tray.stuckOn()))
+            "The tray was stuck later, on %s.".formatted(Measures.day(tray.stuckOn())))
         .orRefuse();
   }
 

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import trialwood.record.Check;
 import trialwood.record.CorrectableFact;
 import trialwood.record.Recorded;
+import trialwood.web.Measures;
 
 /** An interim look: a few plugs lifted on a day. It is a sample and is kept as one. */
 @Entity
@@ -21,34 +22,22 @@ public class TrayLook extends CorrectableFact {
   private @Nullable String note;
 
   /**
-   * @param lifted plugs lifted
-   * @param rooted rooted ones of those lifted
-   * @param alive cuttings alive in the whole tray
-   * @param deadRemoved dead cuttings thrown out at this look
    * @throws trialwood.record.Refused when the numbers are impossible for this tray
    */
-  TrayLook(
-      Tray tray,
-      LocalDate onDate,
-      int lifted,
-      int rooted,
-      int alive,
-      int deadRemoved,
-      @Nullable String note,
-      Recorded recorded) {
+  TrayLook(Tray tray, NewLook said, Recorded recorded) {
     super(recorded);
     this.trayId = tray.unitId();
-    this.onDate = onDate;
-    this.lifted = lifted;
-    this.rooted = rooted;
-    this.alive = alive;
-    this.deadRemoved = deadRemoved;
-    this.note = note;
+    this.onDate = said.on();
+    this.lifted = said.lifted();
+    this.rooted = said.rooted();
+    this.alive = said.alive();
+    this.deadRemoved = said.deadRemoved();
+    this.note = said.note();
     Check.that()
         .holds(
             !onDate.isBefore(tray.stuckOn()),
             "on",
-            "The tray was stuck later, on %s.".formatted(tray.stuckOn()))
+            "The tray was stuck later, on %s.".formatted(Measures.day(tray.stuckOn())))
         .holds(rooted <= lifted, "rooted", "%d rooted, but %d lifted.".formatted(rooted, lifted))
         .holds(lifted <= alive, "lifted", "%d lifted, but %d alive.".formatted(lifted, alive))
         .holds(
@@ -66,6 +55,11 @@ public class TrayLook extends CorrectableFact {
   /** For Hibernate. */
   @SuppressWarnings("NullAway.Init")
   protected TrayLook() {}
+
+  TrayLook insteadOf(UUID earlier, String reason) {
+    supersede(earlier, reason);
+    return this;
+  }
 
   public UUID trayId() {
     return trayId;

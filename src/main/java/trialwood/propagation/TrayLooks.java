@@ -16,4 +16,9 @@ public interface TrayLooks extends JpaRepository<TrayLook, UUID> {
       order by l.onDate, l.recorded.recordedAt
       """)
   List<TrayLook> standing(UUID trayId);
+
+  /** All of them, also those that were replaced. */
+  List<TrayLook> findByTrayIdOrderByOnDateAscRecordedRecordedAtAsc(UUID trayId);
+
+  boolean existsBySupersedesId(UUID earlier);
 }

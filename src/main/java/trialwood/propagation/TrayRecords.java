@@ -2,8 +2,6 @@ package trialwood.propagation;
 
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -15,10 +13,11 @@ import trialwood.record.Recorder;
 import trialwood.record.Refused;
 import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
+import trialwood.web.Measures;
 
 /**
- * What is counted on a tray. Numbers that are impossible in themselves are refused; numbers that
- * contradict an earlier count are kept, and a question is raised.
+ * What happens to a tray under the mist. Numbers that are impossible in themselves are refused;
+ * numbers that contradict an earlier count are kept, and a question is raised.
  */
 @Service
 public class TrayRecords {
@@ -27,7 +26,6 @@ public class TrayRecords {
   private final TrayLooks looks;
   private final TakenOuts takenOuts;
   private final FinalCounts counts;
-  private final Weanings weanings;
   private final TrayRulings rulings;
   private final Doubts doubts;
   private final Recorder recorder;
@@ -38,7 +36,6 @@ public class TrayRecords {
       TrayLooks looks,
       TakenOuts takenOuts,
       FinalCounts counts,
-      Weanings weanings,
       TrayRulings rulings,
       Doubts doubts,
       Recorder recorder,
@@ -47,7 +44,6 @@ public class TrayRecords {
     this.looks = looks;
     this.takenOuts = takenOuts;
     this.counts = counts;
-    this.weanings = weanings;
     this.rulings = rulings;
     this.doubts = doubts;
     this.recorder = recorder;
@@ -56,29 +52,40 @@ public class TrayRecords {
 
   /** An interim look at a sample. */
   @Transactional
-  public TrayLook look(
-      UUID trayId,
-      LocalDate on,
-      int lifted,
-      int rooted,
-      int alive,
-      int deadRemoved,
-      @Nullable String note,
-      @Nullable UUID personId) {
-    Tray tray = take(trayId, on);
-    Recorded recorded = recorder.by(personId);
-    TrayLook look = new TrayLook(tray, on, lifted, rooted, alive, deadRemoved, note, recorded);
-    lastLookBefore(trayId, on)
-        .filter(last -> alive > last.alive())
-        .ifPresent(
-            last ->
-                doubt(
-                    trayId,
-                    on,
-                    "%d alive, but %d on %s. Is this the same tray?"
-                        .formatted(alive, last.alive(), last.onDate()),
-                    recorded));
+  public TrayLook look(UUID trayId, NewLook said, @Nullable UUID personId) {
+    TrayLook look = new TrayLook(take(trayId, said.on()), said, recorder.by(personId));
+    lastLookBefore(trayId, said.on()).ifPresent(last -> askIfMoreAlive(look, last));
     return looks.save(look);
+  }
+
+  /**
+   * Puts a look in the place of an earlier one of the same tray; both stay readable.
+   *
+   * @throws Refused without a reason, or when the earlier one was replaced before
+   */
+  @Transactional
+  public TrayLook correctLook(
+      UUID trayId, UUID earlierId, NewLook said, String reason, @Nullable UUID personId) {
+    Tray tray = take(trayId, said.on());
+    refuseUnlessItStands(
+        looks.findById(earlierId).filter(it -> it.trayId().equals(trayId)).isPresent(),
+        looks.existsBySupersedesId(earlierId));
+    TrayLook look = new TrayLook(tray, said, recorder.by(personId)).insteadOf(earlierId, reason);
+    lastLookBefore(trayId, said.on())
+        .filter(last -> !earlierId.equals(last.id()))
+        .ifPresent(last -> askIfMoreAlive(look, last));
+    return looks.save(look);
+  }
+
+  private void askIfMoreAlive(TrayLook look, TrayLook last) {
+    if (look.alive() > last.alive()) {
+      ask(
+          look.trayId(),
+          look.onDate(),
+          "%d alive, but %d on %s. Is this the same tray?"
+              .formatted(look.alive(), last.alive(), Measures.day(last.onDate())),
+          look.recorded());
+    }
   }
 
   /** Cuttings that leave the tray before its final count. */
@@ -106,101 +113,6 @@ public class TrayRecords {
         new TakenOut(tray, on, number, rooted, fate, note, recorder.by(personId)));
   }
 
-  /**
-   * The count that closes the tray. Sent twice with the same numbers it is kept once; a second,
-   * different count is kept beside the first until a person settles on one.
-   */
-  @Transactional
-  public FinalCount finalCount(UUID trayId, NewFinalCount said, @Nullable UUID personId) {
-    Tray tray = take(trayId, said.on());
-    Recorded recorded = recorder.by(personId);
-    FinalCount count = new FinalCount(tray, said, takenOuts.soFar(trayId), recorded);
-    List<FinalCount> standing = counts.standing(trayId);
-    if (said.settles() != null) {
-      return settle(count, standing);
-    }
-    for (FinalCount earlier : standing) {
-      if (count.saysTheSameAs(earlier)) {
-        return earlier;
-      }
-      doubt(
-          trayId,
-          said.on(),
-          "Two final counts: %d and %d rooted. Which one is right?"
-              .formatted(earlier.rooted(), count.rooted()),
-          recorded);
-    }
-    askIfMoreAliveThan(tray, count, recorded);
-    return counts.save(count);
-  }
-
-  private FinalCount settle(FinalCount count, List<FinalCount> standing) {
-    Check.that()
-        .holds(!standing.isEmpty(), "settles", "There is no count to correct.")
-        .holds(
-            !Objects.requireNonNull(count.supersedeReason()).isBlank(),
-            "settles",
-            "Say why the earlier count is replaced.")
-        .orRefuse();
-    FinalCount saved = counts.saveAndFlush(count);
-    standing.forEach(
-        earlier ->
-            counts.supersede(
-                Objects.requireNonNull(earlier.id()), Objects.requireNonNull(saved.id())));
-    return saved;
-  }
-
-  private void askIfMoreAliveThan(Tray tray, FinalCount count, Recorded recorded) {
-    int alive = count.rooted() + count.aliveWithoutRoots();
-    lastLookBefore(tray.unitId(), count.onDate())
-        .filter(last -> alive > last.alive())
-        .ifPresent(
-            last ->
-                doubt(
-                    tray.unitId(),
-                    count.onDate(),
-                    "%d alive at the final count, but %d on %s. Is this the same tray?"
-                        .formatted(alive, last.alive(), last.onDate()),
-                    recorded));
-  }
-
-  /** How the rooted ones live without mist. */
-  @Transactional
-  public Weaning weaning(
-      UUID trayId,
-      LocalDate lastMist,
-      LocalDate on,
-      int alive,
-      @Nullable Integer wilted,
-      @Nullable Integer shock,
-      @Nullable String note,
-      @Nullable UUID personId) {
-    take(trayId, on);
-    List<FinalCount> standing = counts.standing(trayId);
-    if (standing.size() != 1) {
-      throw new Refused(
-          "alive",
-          standing.isEmpty()
-              ? "Take the final count first: only rooted cuttings come off the mist."
-              : "Two final counts stand; settle on one first.");
-    }
-    Recorded recorded = recorder.by(personId);
-    Weaning weaning =
-        new Weaning(standing.get(0), lastMist, on, alive, wilted, shock, note, recorded);
-    weanings.standing(trayId).stream()
-        .filter(last -> last.onDate().isBefore(on) && alive > last.alive())
-        .findFirst()
-        .ifPresent(
-            last ->
-                doubt(
-                    trayId,
-                    on,
-                    "%d alive off the mist, but %d on %s. Is this the same tray?"
-                        .formatted(alive, last.alive(), last.onDate()),
-                    recorded));
-    return weanings.save(weaning);
-  }
-
   /** Declares a tray void, or lets it count again. */
   @Transactional
   public TrayRuling rule(
@@ -209,21 +121,31 @@ public class TrayRecords {
     return rulings.save(new TrayRuling(trayId, on, counts, reason, recorder.by(personId)));
   }
 
-  private Tray take(UUID trayId, LocalDate on) {
+  /** The tray, held until the transaction ends. */
+  Tray take(UUID trayId, LocalDate on) {
     Check.that()
         .holds(
-            !on.isAfter(LocalDate.now(clock)), "on", "This day is still to come: %s.".formatted(on))
+            !on.isAfter(LocalDate.now(clock)),
+            "on",
+            "This day is still to come: %s.".formatted(Measures.day(on)))
         .orRefuse();
     return trays.take(trayId).orElseThrow(() -> new Refused("tray", "There is no such tray."));
   }
 
-  private Optional<TrayLook> lastLookBefore(UUID trayId, LocalDate on) {
+  Optional<TrayLook> lastLookBefore(UUID trayId, LocalDate on) {
     return looks.standing(trayId).stream()
         .filter(look -> look.onDate().isBefore(on))
         .reduce((earlier, later) -> later);
   }
 
-  private void doubt(UUID trayId, LocalDate on, String question, Recorded recorded) {
+  void ask(UUID trayId, LocalDate on, String question, Recorded recorded) {
     doubts.save(new Doubt(trayId, on, question, recorded));
+  }
+
+  static void refuseUnlessItStands(boolean known, boolean replaced) {
+    Check.that()
+        .holds(known, "corrects", "This record is not one of this tray's.")
+        .holds(!replaced, "corrects", "This record was replaced before; correct the newest one.")
+        .orRefuse();
   }
 }

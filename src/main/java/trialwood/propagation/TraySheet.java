@@ -2,11 +2,22 @@ package trialwood.propagation;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import trialwood.record.CorrectableFact;
+import trialwood.record.Fact;
+import trialwood.record.Recorded;
 import trialwood.unit.Doubt;
 import trialwood.unit.Tie;
 
-/** Everything on record about one tray. */
+/**
+ * Everything on record about one tray, with what was replaced.
+ *
+ * @param standing the final counts that nothing has superseded
+ * @param initials of the persons named in these records
+ */
 public record TraySheet(
     TrayLine line,
     Batch batch,
@@ -19,16 +30,39 @@ public record TraySheet(
     List<Weaning> weanings,
     List<TrayRuling> rulings,
     List<Tie> ties,
-    List<Doubt> doubts) {
+    List<Doubt> doubts,
+    Map<UUID, String> initials) {
 
   /** The last look, which the next person wants in sight. */
   public @Nullable TrayLook lastLook() {
-    return looks.isEmpty() ? null : looks.get(looks.size() - 1);
+    return newest(looks);
   }
 
   /** The day of the last mist, once somebody has noted it. */
   public @Nullable LocalDate lastMist() {
-    return weanings.isEmpty() ? null : weanings.get(weanings.size() - 1).lastMist();
+    Weaning last = newest(weanings);
+    return last == null ? null : last.lastMist();
+  }
+
+  private <F extends CorrectableFact> @Nullable F newest(List<F> facts) {
+    return facts.stream()
+        .filter(fact -> !isReplaced(fact))
+        .reduce((earlier, later) -> later)
+        .orElse(null);
+  }
+
+  /** Whether a look or a weaning was corrected by another. */
+  public boolean isReplaced(CorrectableFact fact) {
+    return Stream.concat(looks.stream(), weanings.stream())
+        .anyMatch(it -> fact.id() != null && fact.id().equals(it.supersedesId()));
+  }
+
+  /** Who a record comes from: the person's initials, or else the account that was signed in. */
+  public String by(Fact fact) {
+    Recorded recorded = fact.recorded();
+    return recorded.personId() == null
+        ? recorded.account()
+        : initials.getOrDefault(recorded.personId(), recorded.account());
   }
 
   public boolean isStanding(FinalCount count) {

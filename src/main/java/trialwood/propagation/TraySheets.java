@@ -1,10 +1,18 @@
 package trialwood.propagation;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.annotation.Transactional;
+import trialwood.people.Person;
+import trialwood.people.Persons;
+import trialwood.record.Fact;
 import trialwood.unit.Doubts;
 import trialwood.unit.Ties;
 import trialwood.unit.UnitKind;
@@ -25,6 +33,7 @@ public class TraySheets {
   private final TrayRulings rulings;
   private final Ties ties;
   private final Doubts doubts;
+  private final Persons persons;
 
   TraySheets(
       Units units,
@@ -37,7 +46,8 @@ public class TraySheets {
       Weanings weanings,
       TrayRulings rulings,
       Ties ties,
-      Doubts doubts) {
+      Doubts doubts,
+      Persons persons) {
     this.units = units;
     this.bench = bench;
     this.batches = batches;
@@ -49,6 +59,7 @@ public class TraySheets {
     this.rulings = rulings;
     this.ties = ties;
     this.doubts = doubts;
+    this.persons = persons;
   }
 
   /** The sheet of a tray, found by its label however it was typed or scanned. */
@@ -57,7 +68,7 @@ public class TraySheets {
     return units
         .labelled(label)
         .filter(unit -> unit.kind() == UnitKind.TRAY)
-        .flatMap(unit -> bench.tray(java.util.Objects.requireNonNull(unit.id())))
+        .flatMap(unit -> bench.tray(Objects.requireNonNull(unit.id())))
         .map(this::sheet);
   }
 
@@ -65,18 +76,31 @@ public class TraySheets {
     UUID id = line.trayId();
     Tray tray = trays.findById(id).orElseThrow();
     List<FinalCount> standing = counts.standing(id);
+    List<TrayLook> seen = looks.findByTrayIdOrderByOnDateAscRecordedRecordedAtAsc(id);
+    List<Weaning> weaned = weanings.findByTrayIdOrderByOnDateAscRecordedRecordedAtAsc(id);
+    List<FinalCount> counted = counts.findByTrayIdOrderByRecordedRecordedAt(id);
     return new TraySheet(
         line,
         batches.findById(tray.batchId()).orElseThrow(),
         tray,
-        looks.standing(id),
+        seen,
         takenOuts.standing(id),
         takenOuts.soFar(id),
-        counts.findByTrayIdOrderByRecordedRecordedAt(id),
+        counted,
         standing,
-        weanings.standing(id),
+        weaned,
         rulings.findByTrayIdOrderByOnDate(id),
         ties.findByUnitIdOrderById(id),
-        doubts.findByUnitIdOrderByOnDate(id));
+        doubts.findByUnitIdOrderByOnDate(id),
+        initials(Stream.of(seen, counted, weaned).flatMap(List::stream)));
+  }
+
+  private Map<UUID, String> initials(Stream<? extends Fact> facts) {
+    Set<UUID> named =
+        facts
+            .flatMap(fact -> Stream.ofNullable(fact.recorded().personId()))
+            .collect(Collectors.toSet());
+    return persons.findAllById(named).stream()
+        .collect(Collectors.toMap(it -> Objects.requireNonNull(it.id()), Person::initials));
   }
 }

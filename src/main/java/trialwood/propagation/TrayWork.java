@@ -67,7 +67,9 @@ public class TrayWork implements WorkSource {
     return jdbc.sql(
             """
             select u.label as tray, a.code as accession, r.bench, t.stuck_on, crop.look_days,
-                   (select max(l.on_date) from tray_look l where l.tray_id = t.unit_id) as last_look
+                   (select max(l.on_date) from tray_look l
+                    where l.tray_id = t.unit_id
+                      and not exists (select 1 from tray_look s where s.supersedes_id = l.id)) as last_look
             from tray t
             join unit u on u.id = t.unit_id
             join batch b on b.id = t.batch_id

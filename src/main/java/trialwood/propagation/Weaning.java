@@ -22,27 +22,16 @@ public class Weaning extends CorrectableFact {
 
   /**
    * @param count the final count that stands; only rooted cuttings come off the mist
-   * @param lastMist the day of the last mist
-   * @param wilted wilted ones among the living
-   * @param shock those that show shock, such as dropped leaves
    */
-  Weaning(
-      FinalCount count,
-      LocalDate lastMist,
-      LocalDate onDate,
-      int alive,
-      @Nullable Integer wilted,
-      @Nullable Integer shock,
-      @Nullable String note,
-      Recorded recorded) {
+  Weaning(FinalCount count, NewWeaning said, Recorded recorded) {
     super(recorded);
     this.trayId = count.trayId();
-    this.lastMist = lastMist;
-    this.onDate = onDate;
-    this.alive = alive;
-    this.wilted = wilted;
-    this.shock = shock;
-    this.note = note;
+    this.lastMist = said.lastMist();
+    this.onDate = said.on();
+    this.alive = said.alive();
+    this.wilted = said.wilted();
+    this.shock = said.shock();
+    this.note = said.note();
     Check.that()
         .holds(!onDate.isBefore(lastMist), "on", "This is before the last mist.")
         .holds(alive >= 0, "alive", "Counts start at 0.")
@@ -64,6 +53,11 @@ public class Weaning extends CorrectableFact {
   /** For Hibernate. */
   @SuppressWarnings("NullAway.Init")
   protected Weaning() {}
+
+  Weaning insteadOf(UUID earlier, String reason) {
+    supersede(earlier, reason);
+    return this;
+  }
 
   public UUID trayId() {
     return trayId;

@@ -16,4 +16,9 @@ public interface Weanings extends JpaRepository<Weaning, UUID> {
       order by w.onDate, w.recorded.recordedAt
       """)
   List<Weaning> standing(UUID trayId);
+
+  /** All of them, also those that were replaced. */
+  List<Weaning> findByTrayIdOrderByOnDateAscRecordedRecordedAtAsc(UUID trayId);
+
+  boolean existsBySupersedesId(UUID earlier);
 }

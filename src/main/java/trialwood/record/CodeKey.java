@@ -14,7 +14,22 @@ public final class CodeKey {
   private static final Pattern LETTER_O = Pattern.compile("(?<=\\d)O|(?<=[-/])O(?=\\d)");
   private static final Pattern LEADING_ZEROS = Pattern.compile("(?<!\\d)0+(?=\\d)");
 
+  private static final Pattern PLAIN = Pattern.compile("[\\p{L}\\p{N}][\\p{L}\\p{N} ._+-]*");
+
+  /** What to say of a code that is not plain. */
+  public static final String PLAIN_RULE =
+      "Write letters, figures, blanks and - . _ + only, a letter or figure first: the code stands"
+          + " in the addresses of pages.";
+
   private CodeKey() {}
+
+  /**
+   * Whether a code can stand in the address of a page and be found there again: no slash, no
+   * percent sign, nothing that an address takes for itself.
+   */
+  public static boolean isPlain(String code) {
+    return PLAIN.matcher(code).matches();
+  }
 
   /** The key of a code as typed; empty when nothing in it can belong to a code. */
   public static String of(String typed) {

@@ -17,6 +17,12 @@ public class Refused extends RuntimeException {
     this(List.of(new Problem(field, sentence)));
   }
 
+  /** Somebody else stored a change after the page was opened. */
+  public static Refused changedMeanwhile() {
+    return new Refused(
+        "version", "Somebody else changed this meanwhile. Look at both, then send it again.");
+  }
+
   public List<Problem> problems() {
     return problems;
   }

@@ -42,36 +42,42 @@ public class Site {
       @Nullable BigDecimal longitude,
       @Nullable String cooperator) {
     this.code = code.strip();
-    describe(name, place, hardinessZone, cooperator);
-    this.latitude = latitude;
-    this.longitude = longitude;
     Check.that()
         .holds(!this.code.isEmpty(), "site", "Give the site a short code.")
-        .holds(within(latitude, 90), "latitude", "Latitude runs from -90 to 90 degrees.")
-        .holds(within(longitude, 180), "longitude", "Longitude runs from -180 to 180 degrees.")
+        .isPlain(this.code, "site")
         .orRefuse();
+    describe(name, place, hardinessZone, latitude, longitude, cooperator);
   }
 
   /** For Hibernate. */
   @SuppressWarnings("NullAway.Init")
   protected Site() {}
 
-  /** Changes what is said of the site; its code stays. */
+  /** Changes what is said of the site; its code stands on records and stays. */
   public void describe(
       String name,
       @Nullable String place,
       @Nullable String hardinessZone,
+      @Nullable BigDecimal latitude,
+      @Nullable BigDecimal longitude,
       @Nullable String cooperator) {
     Check.that()
         .holds(!name.isBlank(), "name", "Give the site a name.")
+        .fits(name.strip(), 80, "name")
+        .fits(place, 120, "place")
+        .fits(cooperator, 80, "cooperator")
         .holds(
             hardinessZone == null || hardinessZone.matches("([1-9]|1[0-3])[ab]"),
             "hardiness_zone",
             "A hardiness zone runs from 1a to 13b, for example 6b.")
+        .holds(within(latitude, 90), "latitude", "Latitude runs from -90 to 90 degrees.")
+        .holds(within(longitude, 180), "longitude", "Longitude runs from -180 to 180 degrees.")
         .orRefuse();
     this.name = name.strip();
     this.place = place;
     this.hardinessZone = hardinessZone;
+    this.latitude = latitude;
+    this.longitude = longitude;
     this.cooperator = cooperator;
   }
 

@@ -8,7 +8,6 @@ import jakarta.persistence.Transient;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Persistable;
-import trialwood.record.Check;
 
 /**
  * The plants of one entry in one block. It is a unit and bears the unit's id; which accession
@@ -26,27 +25,14 @@ public class Plot implements Persistable<UUID> {
   private int plants;
   @Transient private boolean stored;
 
-  Plot(
-      UUID unitId,
-      UUID trialSiteId,
-      UUID entryId,
-      int block,
-      @Nullable Integer row,
-      @Nullable Integer column,
-      int plants) {
+  Plot(UUID unitId, UUID trialSiteId, UUID entryId, GivenPlot given) {
     this.unitId = unitId;
     this.trialSiteId = trialSiteId;
     this.entryId = entryId;
-    this.block = block;
-    this.rowNumber = row;
-    this.columnNumber = column;
-    this.plants = plants;
-    Check.that()
-        .holds(block >= 1, "block", "Blocks are numbered from 1.")
-        .holds(row == null || row >= 1, "row", "Rows are numbered from 1.")
-        .holds(column == null || column >= 1, "column", "Columns are numbered from 1.")
-        .holds(plants >= 1, "plants", "A plot has at least one plant.")
-        .orRefuse();
+    this.block = given.block();
+    this.rowNumber = given.row();
+    this.columnNumber = given.column();
+    this.plants = given.plants();
   }
 
   /** For Hibernate. */

@@ -2,32 +2,23 @@ package trialwood.trial;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Set;
 import java.util.UUID;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.lineage.Accession;
 import trialwood.lineage.Accessions;
 import trialwood.record.Check;
-import trialwood.record.CodeKey;
 import trialwood.record.Recorded;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
 import trialwood.site.Site;
 import trialwood.site.Sites;
 import trialwood.unit.Identity;
-import trialwood.unit.Tie;
-import trialwood.unit.Unit;
-import trialwood.unit.UnitKind;
 import trialwood.unit.Units;
 
 /** Plans a trial and plants it: plots become units, tied to their entries from planting on. */
@@ -43,7 +34,6 @@ public class TrialPlanting {
   private final Units units;
   private final Identity identity;
   private final Recorder recorder;
-  private final JdbcClient jdbc;
 
   TrialPlanting(
       Trials trials,
@@ -54,8 +44,7 @@ public class TrialPlanting {
       Sites sites,
       Units units,
       Identity identity,
-      Recorder recorder,
-      JdbcClient jdbc) {
+      Recorder recorder) {
     this.trials = trials;
     this.entries = entries;
     this.trialSites = trialSites;
@@ -65,7 +54,6 @@ public class TrialPlanting {
     this.units = units;
     this.identity = identity;
     this.recorder = recorder;
-    this.jdbc = jdbc;
   }
 
   /**
@@ -162,129 +150,34 @@ public class TrialPlanting {
   /**
    * Plants plots as they are given.
    *
-   * @throws Refused when one names a site or an accession that is not in the trial, a label or a
-   *     place that is taken, or an entry that its block has already; then none is planted
+   * @throws Refused when one cannot stand there; then none is planted
    */
   @Transactional
   public void plant(UUID trialId, List<GivenPlot> given, @Nullable UUID personId) {
-    Trial trial = trials.findById(trialId).orElseThrow();
-    Map<UUID, TrialSite> bySite =
-        trialSites.findByTrialIdOrderById(trialId).stream()
-            .collect(Collectors.toMap(TrialSite::siteId, Function.identity()));
-    Map<UUID, TrialEntry> byAccession =
-        entries.findByTrialIdOrderById(trialId).stream()
-            .collect(Collectors.toMap(TrialEntry::accessionId, Function.identity()));
-    refuseWhatIsTaken(trial, given, bySite, byAccession);
+    Planting planting = open(trialId);
+    given.forEach(planting::add);
+    plant(planting, personId);
+  }
 
+  /** Opens a trial for plots that come one by one; what stands there already is read once. */
+  @Transactional(readOnly = true)
+  public Planting open(UUID trialId) {
+    List<TrialSite> places = trialSites.findByTrialIdOrderById(trialId);
+    return new Planting(
+        trials.findById(trialId).orElseThrow().code(),
+        places,
+        entries.findByTrialIdOrderById(trialId),
+        plots.findByTrialSiteIdIn(places.stream().map(TrialSite::id).toList()),
+        units::existsByLabelKey);
+  }
+
+  /** Plants all plots that were added. */
+  @Transactional
+  public void plant(Planting planting, @Nullable UUID personId) {
     Recorded recorded = recorder.by(personId);
-    List<Unit> stakes =
-        units.saveAll(
-            given.stream()
-                .map(plot -> new Unit(UnitKind.PLOT, plot.label(), plot.siteId()))
-                .toList());
-    List<Plot> laid = new ArrayList<>();
-    List<Tie> ties = new ArrayList<>();
-    for (int i = 0; i < given.size(); i++) {
-      GivenPlot plot = given.get(i);
-      UUID unit = Objects.requireNonNull(stakes.get(i).id());
-      TrialSite site = Objects.requireNonNull(bySite.get(plot.siteId()));
-      UUID entry = Objects.requireNonNull(byAccession.get(plot.accessionId())).id();
-      laid.add(
-          new Plot(
-              unit,
-              Objects.requireNonNull(site.id()),
-              Objects.requireNonNull(entry),
-              plot.block(),
-              plot.row(),
-              plot.column(),
-              plot.plants()));
-      ties.add(
-          new Tie(
-              unit,
-              plot.accessionId(),
-              site.plantedOn(),
-              null,
-              "planted in trial " + trial.code(),
-              null,
-              site.plantedOn(),
-              recorded));
-    }
-    units.flush();
-    plots.saveAllAndFlush(laid);
-    identity.say(ties);
-  }
-
-  private void refuseWhatIsTaken(
-      Trial trial,
-      List<GivenPlot> given,
-      Map<UUID, TrialSite> bySite,
-      Map<UUID, TrialEntry> byAccession) {
-    Set<String> labels = labelsTaken(given);
-    Set<List<Object>> inBlock = new HashSet<>();
-    Map<List<Object>, String> onPlace = new HashMap<>();
-    for (Plot plot : plots.findByTrialSiteIdIn(idsOf(bySite.values()))) {
-      inBlock.add(List.of(plot.trialSiteId(), plot.block(), plot.entryId()));
-      if (plot.rowNumber() != null && plot.columnNumber() != null) {
-        onPlace.put(
-            List.of(plot.trialSiteId(), plot.rowNumber(), plot.columnNumber()), "another plot");
-      }
-    }
-    for (GivenPlot plot : given) {
-      TrialSite site = bySite.get(plot.siteId());
-      TrialEntry entry = byAccession.get(plot.accessionId());
-      if (site == null) {
-        throw new Refused(
-            "site",
-            "Plot %s: trial %s does not stand at that site.".formatted(plot.label(), trial.code()));
-      }
-      if (entry == null) {
-        throw new Refused(
-            "accession",
-            "Plot %s: that accession is not an entry of trial %s."
-                .formatted(plot.label(), trial.code()));
-      }
-      if (!labels.add(CodeKey.of(plot.label()))) {
-        throw new Refused("plot", "The label %s is used already.".formatted(plot.label()));
-      }
-      if (!inBlock.add(
-          List.of(
-              Objects.requireNonNull(site.id()),
-              plot.block(),
-              Objects.requireNonNull(entry.id())))) {
-        throw new Refused(
-            "block",
-            "Plot %s: block %d of the site has that entry already."
-                .formatted(plot.label(), plot.block()));
-      }
-      if (plot.row() != null && plot.column() != null) {
-        String other =
-            onPlace.put(
-                List.of(Objects.requireNonNull(site.id()), plot.row(), plot.column()),
-                plot.label());
-        if (other != null) {
-          throw new Refused(
-              "column",
-              "Plot %s: row %d, column %d is taken by %s."
-                  .formatted(plot.label(), plot.row(), plot.column(), other));
-        }
-      }
-    }
-  }
-
-  private Set<String> labelsTaken(List<GivenPlot> given) {
-    if (given.isEmpty()) {
-      return new HashSet<>();
-    }
-    return new HashSet<>(
-        jdbc.sql("select label_key from unit where label_key in (:keys)")
-            .param("keys", given.stream().map(plot -> CodeKey.of(plot.label())).toList())
-            .query(String.class)
-            .list());
-  }
-
-  private static List<UUID> idsOf(Iterable<TrialSite> places) {
-    List<UUID> ids = new ArrayList<>();
-    places.forEach(place -> ids.add(Objects.requireNonNull(place.id())));
-    return ids;
+    List<Planting.Staked> staked = planting.staked();
+    units.saveAllAndFlush(staked.stream().map(Planting.Staked::stake).toList());
+    plots.saveAllAndFlush(staked.stream().map(Planting.Staked::plot).toList());
+    identity.say(staked.stream().map(one -> one.tie(planting.trial(), recorded)).toList());
   }
 }

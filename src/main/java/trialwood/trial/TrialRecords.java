@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -14,6 +15,7 @@ import trialwood.crop.Trait;
 import trialwood.crop.Traits;
 import trialwood.observation.Observation;
 import trialwood.observation.Observations;
+import trialwood.observation.Reading;
 import trialwood.record.Check;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
@@ -83,6 +85,34 @@ public class TrialRecords {
             seen.reading(),
             seen.note(),
             recorder.by(seen.personId())));
+  }
+
+  /**
+   * Puts a reading in the place of an earlier one of the same plot, trait and day; both stay
+   * readable.
+   *
+   * @throws Refused without a reason, when the value is impossible, or when the earlier one was
+   *     replaced before
+   */
+  @Transactional
+  public void correct(UUID earlierId, Reading reading, String reason, @Nullable UUID personId) {
+    Observation earlier = observations.findById(earlierId).orElseThrow();
+    Trait trait = traits.findById(earlier.traitId()).orElseThrow();
+    Check.that()
+        .holds(
+            !observations.existsBySupersedesId(earlierId),
+            "value",
+            "Somebody has corrected this value already. Open the sheet afresh.")
+        .orRefuse();
+    observations.save(
+        new Observation(
+                earlier.unitId(),
+                trait,
+                earlier.onDate(),
+                reading,
+                earlier.note(),
+                recorder.by(personId))
+            .insteadOf(earlier, reason));
   }
 
   private boolean isRecorded(PlotReading seen) {

@@ -25,6 +25,10 @@ public class Unit {
   private String labelKey;
   private @Nullable UUID siteId;
 
+  /**
+   * @param label as it is written on the thing; a position's alone bears slashes, P18/12/33, and
+   *     has no page of its own
+   */
   public Unit(UnitKind kind, String label, @Nullable UUID siteId) {
     this.kind = kind;
     this.label = label.strip();
@@ -35,6 +39,10 @@ public class Unit {
             !labelKey.isEmpty() && this.label.length() <= 60,
             "label",
             "A label has 1 to 60 letters, figures and dashes.")
+        .holds(
+            kind == UnitKind.POSITION || this.label.isEmpty() || CodeKey.isPlain(this.label),
+            "label",
+            CodeKey.PLAIN_RULE)
         .orRefuse();
   }
 

@@ -1,8 +1,10 @@
 package trialwood.web;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import trialwood.record.Problem;
@@ -29,6 +31,18 @@ public final class Entry {
   /** A whole number from zero up, or nothing. */
   public @Nullable Integer countIfAny(String field, @Nullable String text) {
     return isBlank(text) ? null : readCount(field, text);
+  }
+
+  /** A number with or without decimals, or nothing. */
+  public @Nullable BigDecimal decimalIfAny(String field, @Nullable String text) {
+    if (isBlank(text)) {
+      return null;
+    }
+    Optional<BigDecimal> number = Typed.decimal(text);
+    if (number.isEmpty()) {
+      wrong(field, "“%s” is not a number. Type it like 12.5.".formatted(text.strip()));
+    }
+    return number.orElse(null);
   }
 
   /** A day that must be there. */

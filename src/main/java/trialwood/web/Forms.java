@@ -1,8 +1,10 @@
 package trialwood.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.Arrays;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.springframework.dao.OptimisticLockingFailureException;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -39,13 +41,24 @@ import trialwood.record.Submissions;
 @Component
 public class Forms {
 
+  /** The mark of a form that is shown once more before it is stored; see {@link KeptFormPage}. */
+  static final String LOOK_AGAIN = "lookAgain";
+
   private static final Pattern WORD_BREAK = Pattern.compile("_(\\p{L})");
 
   private final Submissions submissions;
   private final TransactionTemplate transaction;
+  private final HttpServletRequest request;
 
-  Forms(Submissions submissions, PlatformTransactionManager transactions) {
+  /**
+   * @param request whichever is being answered when it is asked
+   */
+  Forms(
+      Submissions submissions,
+      PlatformTransactionManager transactions,
+      HttpServletRequest request) {
     this.submissions = submissions;
+    this.request = request;
     this.transaction = new TransactionTemplate(transactions);
   }
 
@@ -62,6 +75,10 @@ public class Forms {
     if (said.hasErrors() || form == null) {
       return false;
     }
+    if (request.getParameter(LOOK_AGAIN) != null) {
+      said.reject(LOOK_AGAIN, "This is what you had typed. Look it over and send it once more.");
+      return false;
+    }
     if (form.formKey() == null) {
       said.reject("formKey", "This form came without its key. Open it afresh and send it again.");
       return false;
@@ -75,6 +92,11 @@ public class Forms {
           });
     } catch (Refused refused) {
       refused.problems().forEach(problem -> say(problem, form, said));
+    } catch (OptimisticLockingFailureException faster) {
+      if (!(form instanceof EditForm)) {
+        throw faster;
+      }
+      Refused.changedMeanwhile().problems().forEach(problem -> say(problem, form, said));
     }
     return !said.hasErrors();
   }

@@ -120,6 +120,11 @@ public class Measures {
 
   /** 14 May 2026. */
   public String date(@Nullable LocalDate date) {
+    return day(date);
+  }
+
+  /** The same for sentences that are written where no page is: refusals, questions. */
+  public static String day(@Nullable LocalDate date) {
     return date == null ? NONE : spaced(DATE.format(date));
   }
 

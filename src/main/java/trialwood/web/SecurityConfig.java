@@ -22,7 +22,8 @@ class SecurityConfig {
           + " object-src 'none'; base-uri 'self'; frame-ancestors 'none'; form-action 'self'";
 
   @Bean
-  SecurityFilterChain pages(HttpSecurity http, Doors doors, SessionRegistry sessions)
+  SecurityFilterChain pages(
+      HttpSecurity http, Doors doors, LateForms lateForms, SessionRegistry sessions)
       throws Exception {
     return http.authorizeHttpRequests(
             requests ->
@@ -34,6 +35,7 @@ class SecurityConfig {
                     .anyRequest()
                     .access(doors))
         .formLogin(form -> form.loginPage("/sign-in").failureForwardUrl("/sign-in/failed"))
+        .exceptionHandling(refusals -> refusals.accessDeniedHandler(lateForms))
         .sessionManagement(
             // no limit, only a list, so that a closed account's sessions can be ended
             session -> session.maximumSessions(-1).sessionRegistry(sessions).expiredUrl("/sign-in"))

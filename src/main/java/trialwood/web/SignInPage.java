@@ -1,5 +1,6 @@
 package trialwood.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
@@ -19,9 +20,11 @@ import org.springframework.web.bind.annotation.RequestParam;
 class SignInPage {
 
   @GetMapping("/sign-in")
-  String show(@RequestParam @Nullable String out, Model page) {
+  String show(@RequestParam @Nullable String out, HttpServletRequest request, Model page) {
     if (out != null) {
       page.addAttribute("status", "You are signed out.");
+    } else if (KeptForm.in(request.getSession(false)) != null) {
+      page.addAttribute("status", "You had been signed out. Your form is kept: sign in to go on.");
     }
     return "sign-in";
   }

@@ -20,6 +20,8 @@ import trialwood.web.Measures;
 @RecordTest
 @Import({
   Potting.class,
+  Numbering.class,
+  PotSizes.class,
   LotRecords.class,
   Holders.class,
   Measuring.class,

@@ -45,7 +45,8 @@ class EarlierTest {
   // one inch is 2.54 cm exactly: international yard and pound agreement, 1959
   @Test
   void a_height_of_24_after_61_cm_is_asked_about_as_inches() {
-    assertThat(after("61", "24")).contains("24 in = 61 cm? The last was 61 cm, on 2022-07-20.");
+    assertThat(after("61", "24"))
+        .contains("24 in = 61 cm? The last was 61 cm, on 20\u00a0Jul\u00a02022.");
   }
 
   @Test
@@ -55,7 +56,8 @@ class EarlierTest {
 
   @Test
   void a_plant_that_shrank_within_the_season_is_asked_about() {
-    assertThat(after("61", "50")).contains("50 cm, and 61 cm on 2022-07-20: did it shrink?");
+    assertThat(after("61", "50"))
+        .contains("50 cm, and 61 cm on 20\u00a0Jul\u00a02022: did it shrink?");
   }
 
   @ParameterizedTest

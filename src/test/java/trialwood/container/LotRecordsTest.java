@@ -68,7 +68,8 @@ class LotRecordsTest {
 
     assertThat(doubts.findByUnitIdOrderByOnDate(lot))
         .extracting(Doubt::question)
-        .anyMatch(question -> question.startsWith("19 alive, 17 at the count of 2022-10-12"));
+        .anyMatch(
+            question -> question.startsWith("19 alive, 17 at the count of 12\u00a0Oct\u00a02022"));
     assertThat(counts.findByLotIdOrderByOnDate(lot)).hasSize(2);
   }
 

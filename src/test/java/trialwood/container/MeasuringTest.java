@@ -89,7 +89,7 @@ class MeasuringTest {
 
     assertThat(measuring.keep(List.of(line(0, "65", null)), AUTUMN, null).get(plants.get(0)))
         .extracting(Problem::sentence)
-        .containsExactly("Plant height of this plant is on record for 2022-10-12.");
+        .containsExactly("Plant height of this plant is on record for 12\u00a0Oct\u00a02022.");
   }
 
   @Test

@@ -45,6 +45,7 @@ public class Nursery {
   private final Identity identity;
   private final Recorder recorder;
   private final Potting potting;
+  private final Numbering numbering;
 
   Nursery(
       Crops crops,
@@ -55,7 +56,8 @@ public class Nursery {
       Observations observations,
       Identity identity,
       Recorder recorder,
-      Potting potting) {
+      Potting potting,
+      Numbering numbering) {
     this.crops = crops;
     this.classes = classes;
     this.accessions = accessions;
@@ -65,6 +67,7 @@ public class Nursery {
     this.identity = identity;
     this.recorder = recorder;
     this.potting = potting;
+    this.numbering = numbering;
   }
 
   public UUID crop() {
@@ -164,7 +167,7 @@ public class Nursery {
   }
 
   public List<UUID> numbered(UUID lot, String label, int plants) {
-    return potting.number(
+    return numbering.number(
         lot,
         IntStream.rangeClosed(1, plants)
             .mapToObj(n -> new NewPlant("%s-%02d".formatted(label, n), n))

@@ -41,6 +41,7 @@ class DocumentTest {
           case MAY -> "";
           case MUST -> "yes";
           case KEY -> "yes, key";
+          case TELLS -> "key";
         };
     return "| `%s` | %s | %s | %s |"
         .formatted(column.name(), column.kind().word(), filled, column.meaning());

@@ -28,11 +28,12 @@ class RoundTripTest {
   }
 
   @Test
-  void every_sheet_comes_back_from_its_own_export() throws IOException {
+  void every_sheet_comes_back_from_its_own_export_and_is_never_stored_twice() throws IOException {
     for (Sheet sheet : sheets.all()) {
       take(sheet, DemoFiles.of(sheet));
     }
     Map<Sheet, byte[]> first = exportAll();
+    refuseAgain(first);
 
     an_empty_record();
     first.forEach(this::take);
@@ -44,6 +45,20 @@ class RoundTripTest {
           .as(sheet.name())
           .hasSameSizeAs(DemoFiles.text(sheet).lines().toList());
     }
+  }
+
+  /** Every row is known again, and nothing is on record that was not there before. */
+  private void refuseAgain(Map<Sheet, byte[]> onRecord) throws IOException {
+    onRecord.forEach(
+        (sheet, file) -> {
+          ImportResult again = imports.take(sheet, sheet.fileName(), file);
+          assertThat(again.kept()).as(sheet.name()).isFalse();
+          assertThat(again.problemCount()).as(sheet.name()).isEqualTo(again.rows());
+        });
+    exportAll()
+        .forEach(
+            (sheet, file) ->
+                assertThat(text(file)).as(sheet.name()).isEqualTo(text(onRecord.get(sheet))));
   }
 
   private void take(Sheet sheet, byte[] file) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import jakarta.persistence.EntityManager;
 import java.time.LocalDate;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
@@ -46,6 +47,7 @@ import trialwood.testing.RecordTest;
   Reviews.class,
   Decisions.class,
   Catalogue.class,
+  Waiting.class,
   CandidateMarks.class,
   DecisionsTest.EvenTrays.class
 })
@@ -56,6 +58,7 @@ class DecisionsTest {
   @Autowired Decisions decisions;
   @Autowired Reviews reviews;
   @Autowired PastDecisions past;
+  @Autowired Waiting waiting;
   @Autowired GatePolicies policies;
   @Autowired Attestations attestations;
   @Autowired Candidates candidates;
@@ -89,6 +92,7 @@ class DecisionsTest {
     policy.add(Policy.rooted());
     policy.add(Policy.rootedSure());
     policy.add(Policy.attested(Stage.PROPAGATION, "true-leaf", "Leaf like the ortet"));
+    policy.add(Policy.survives(Stage.CONTAINER_2));
     policies.save(policy);
     candidate = tagged("A18-04");
   }
@@ -158,6 +162,74 @@ class DecisionsTest {
     assertThat(past.findByAccessionIdOrderByOnDateDescIdDesc(candidate))
         .extracting(Decision::choice)
         .containsExactly(Choice.ADVANCE, Choice.HOLD);
+  }
+
+  @Test
+  void two_live_plants_go_to_trial_only_by_a_person_who_says_why() {
+    Candidate scarce = candidates.findById(candidate).orElseThrow();
+    scarce.advanceFrom(Stage.PROPAGATION);
+    scarce.advanceFrom(Stage.CONTAINER_1);
+    candidates.saveAndFlush(scarce);
+
+    assertThatThrownBy(
+            () -> decisions.decide(ruling(Stage.CONTAINER_2, Choice.ADVANCE, null, null)))
+        .isInstanceOf(Refused.class)
+        .hasMessage("The records speak for hold. Say why you decide otherwise.");
+
+    Decision overruled =
+        decisions.decide(ruling(Stage.CONTAINER_2, Choice.ADVANCE, "The last of the block.", null));
+
+    assertThat(overruled.line()).isEqualTo(Choice.HOLD);
+    assertThat(overruled.lines().get(0).because()).contains("too thin: 2 of 10 plants");
+  }
+
+  @Test
+  void a_gate_day_that_is_past_shows_who_waited_then() {
+    entities.flush();
+    assertThat(at(JULY)).containsExactly(candidate);
+
+    decisions.decide(ruling(Stage.PROPAGATION, Choice.HOLD, null, JULY.plusYears(1)));
+    entities.flush();
+
+    assertThat(waiting.at(Stage.PROPAGATION, JULY).get(0).decided()).isEqualTo(Choice.HOLD);
+    assertThat(waiting.at(Stage.PROPAGATION, JULY.plusDays(1)).get(0))
+        .isEqualTo(new Waiting.AtGate(candidate, JULY.plusYears(1), null, true));
+
+    say("true-leaf", true);
+    decisions.decide(
+        new Ruling(
+            candidate, Stage.PROPAGATION, Choice.ADVANCE, null, null, null, JULY.plusDays(9)));
+    entities.flush();
+
+    assertThat(waiting.at(Stage.PROPAGATION, JULY.plusDays(8)).get(0))
+        .isEqualTo(new Waiting.AtGate(candidate, JULY.plusYears(1), null, false));
+    assertThat(at(JULY.plusDays(10))).isEmpty();
+    assertThat(waiting.at(Stage.CONTAINER_1, JULY.plusDays(10))).hasSize(1);
+  }
+
+  @Test
+  void who_was_discarded_waits_again_from_the_day_it_is_reopened() {
+    decisions.decide(ruling(Stage.PROPAGATION, Choice.DISCARD, "No room on the bench.", null));
+    entities.flush();
+    assertThat(at(JULY.plusDays(1))).isEmpty();
+
+    Candidate reopened = candidates.findById(candidate).orElseThrow();
+    reopened.reopen();
+    candidates.saveAndFlush(reopened);
+    events.saveAndFlush(
+        new CandidateEvent(
+            candidate,
+            JULY.plusDays(5),
+            CandidateEvent.Kind.REOPENED,
+            "A bench came free.",
+            recorder.by(null)));
+
+    assertThat(at(JULY.plusDays(4))).isEmpty();
+    assertThat(at(JULY.plusDays(5))).containsExactly(candidate);
+  }
+
+  private List<UUID> at(LocalDate day) {
+    return waiting.at(Stage.PROPAGATION, day).stream().map(Waiting.AtGate::accessionId).toList();
   }
 
   @Test
@@ -265,7 +337,7 @@ class DecisionsTest {
     return new Ruling(candidate, gate, choice, reason, until, null, JULY);
   }
 
-  /** A bench on which every candidate rooted 22, 21 and 23 of 24. */
+  /** A bench on which every candidate rooted 22, 21 and 23 of 24, and two pots are left. */
   @TestConfiguration(proxyBeanMethods = false)
   static class EvenTrays {
 
@@ -274,13 +346,18 @@ class DecisionsTest {
       return new EvidenceSource() {
         @Override
         public Set<Metric> metrics() {
-          return Set.of(new Metric("propagation.rooted", "Rooted", "%", "Rooted ÷ stuck."));
+          return Set.of(
+              new Metric("propagation.rooted", "Rooted", "%", "Rooted ÷ stuck."),
+              new Metric("container.lost", "Lost", "plants", "Lost of those potted."));
         }
 
         @Override
         public Map<UUID, Evidence> evidence(Ask ask, Set<UUID> accessions, LocalDate asOf) {
-          return accessions.stream()
-              .collect(Collectors.toMap(id -> id, id -> Bench.rooted(22, 21, 23)));
+          Evidence answer =
+              ask.metricKey().equals("container.lost")
+                  ? Evidence.of(0, "plants", asOf, "Counted.").from(2, 1, "0 of 2").build()
+                  : Bench.rooted(22, 21, 23);
+          return accessions.stream().collect(Collectors.toMap(id -> id, id -> answer));
         }
       };
     }

@@ -42,7 +42,7 @@ class JudgeTest {
     assertThat(Policy.rooted().judge(run, PLAIN).verdict()).isEqualTo(NOT_SETTLED);
     Finding chance = Policy.rootedSure().judge(run, PLAIN);
     assertThat(chance.verdict()).isEqualTo(NOT_SETTLED);
-    assertThat(chance.found()).startsWith("75\u00a0%");
+    assertThat(chance.found()).startsWith("75.0\u00a0%");
     assertThat(chance.because())
         .contains("at least 70\u00a0% with chance 0.")
         .contains("0.90 is asked");

@@ -65,8 +65,12 @@ final class Policy {
   }
 
   static Criterion survives() {
+    return survives(Stage.CONTAINER_1);
+  }
+
+  static Criterion survives(Stage gate) {
     return new Criterion(
-        Stage.CONTAINER_1,
+        gate,
         "survives",
         "Losses since potting",
         Kind.ALLOWANCE,

@@ -15,6 +15,7 @@ import trialwood.people.Household;
 import trialwood.people.Person;
 import trialwood.people.Persons;
 import trialwood.people.Role;
+import trialwood.record.History;
 import trialwood.site.Site;
 import trialwood.site.Sites;
 import trialwood.testing.ApplicationTest;
@@ -28,6 +29,7 @@ class PeoplePagesTest {
   @Autowired Persons persons;
   @Autowired Accounts accounts;
   @Autowired Sites sites;
+  @Autowired History history;
 
   @BeforeEach
   void an_empty_office() {
@@ -84,8 +86,8 @@ class PeoplePagesTest {
         .bodyText()
         .contains(
             "Somebody else changed this meanwhile",
-            "<td>head propagator</td>",
-            "<td>Jory Tammet-Lund</td>",
+            "<td>propagator</td><td>head propagator</td>",
+            "<td>Jory Tammet-Lund</td><td>Jory Tammet</td>",
             "name=\"version\" value=\"1\"");
     assertThat(persons.findById(id).orElseThrow().name()).isEqualTo("Jory Tammet");
     assertThat(change(id, 1, "Jory Tammet-Lund", "head propagator")).hasRedirectedUrl("/people");
@@ -97,13 +99,13 @@ class PeoplePagesTest {
     UUID id = household.takeIn("MK", "Mira Kestle", "yard").id();
     change(id, 0, "Mira Kestle", "bench");
 
-    assertThat(household.historyOf(id))
-        .extracting(change -> change.username() + " " + change.duty())
+    assertThat(history.of(Person.class, id))
+        .extracting(past -> past.username() + " " + past.then().duty())
         .containsExactly("administrator bench", "trialwood yard");
     assertThat(browser.get().uri("/people/" + id).with(Someone.as(Role.ADMINISTRATOR)))
         .hasStatusOk()
         .bodyText()
-        .contains("What was said before", "<td>yard</td>");
+        .contains("What was said before", "Duty: <del>yard</del> → <ins>bench</ins>");
   }
 
   @Test

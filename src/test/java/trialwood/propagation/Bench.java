@@ -15,19 +15,19 @@ import trialwood.lineage.Parentage;
 
 /** A bench to test on: a crop, accessions by code, and trays stuck and counted in one line. */
 @Component
-class Bench {
+public class Bench {
 
-  static final LocalDate STUCK = LocalDate.of(2022, 6, 6);
-  static final LocalDate COUNTED = STUCK.plusDays(28);
+  public static final LocalDate STUCK = LocalDate.of(2022, 6, 6);
+  public static final LocalDate COUNTED = STUCK.plusDays(28);
 
   private final EntityManager records;
   private final Sticking sticking;
-  private final TrayRecords trayRecords;
+  private final Closing closing;
 
-  Bench(EntityManager records, Sticking sticking, TrayRecords trayRecords) {
+  Bench(EntityManager records, Sticking sticking, Closing closing) {
     this.records = records;
     this.sticking = sticking;
-    this.trayRecords = trayRecords;
+    this.closing = closing;
   }
 
   private UUID crop() {
@@ -53,14 +53,14 @@ class Bench {
             });
   }
 
-  UUID accession(String code) {
+  public UUID accession(String code) {
     Accession accession =
         new Accession(crop(), code, AccessionKind.CULTIVAR, Parentage.unknown(), null);
     records.persist(accession);
     return Objects.requireNonNull(accession.id());
   }
 
-  StickingRun run(String code, LocalDate on, UUID check) {
+  public StickingRun run(String code, LocalDate on, UUID check) {
     return sticking.run(
         new NewRun(
             code,
@@ -80,7 +80,7 @@ class Bench {
             null));
   }
 
-  Tray tray(StickingRun run, String label, UUID accession, int stuck) {
+  public Tray tray(StickingRun run, String label, UUID accession, int stuck) {
     Batch batch =
         sticking.batch(
             new Batch(
@@ -90,23 +90,23 @@ class Bench {
   }
 
   /** Trays of 24, one for each count of rooted ones, the rest dead; labels are code-1, code-2 … */
-  List<Tray> counted(StickingRun run, String code, UUID accession, int... rooted) {
+  public List<Tray> counted(StickingRun run, String code, UUID accession, int... rooted) {
     List<Tray> trays = new ArrayList<>();
     for (int each : rooted) {
       Tray tray = tray(run, run.code() + "-" + code + "-" + (trays.size() + 1), accession, 24);
-      trayRecords.finalCount(tray.unitId(), closing(run.fromDate().plusDays(28), each), null);
+      closing.finalCount(tray.unitId(), closing(run.fromDate().plusDays(28), each), null);
       trays.add(tray);
     }
     records.flush();
     return trays;
   }
 
-  static NewFinalCount closing(LocalDate on, int rooted) {
+  public static NewFinalCount closing(LocalDate on, int rooted) {
     return new NewFinalCount(on, rooted, 0, 24 - rooted, 0, null, null, null);
   }
 
   /** Lets plain SQL see what was recorded in this transaction. */
-  void flush() {
+  public void flush() {
     records.flush();
   }
 }

@@ -131,8 +131,8 @@ class RootingEvidenceTest {
     UUID candidate = bench.accession("A18-01");
     StickingRun run = bench.run("R22", Bench.STUCK, check);
     UUID tray = bench.tray(run, "T1", candidate, 24).unitId();
-    records.look(tray, Bench.STUCK.plusDays(18), 5, 2, 24, 0, null, null);
-    records.look(tray, Bench.STUCK.plusDays(21), 5, 4, 24, 0, null, null);
+    records.look(tray, new NewLook(Bench.STUCK.plusDays(18), 5, 2, 24, 0, null), null);
+    records.look(tray, new NewLook(Bench.STUCK.plusDays(21), 5, 4, 24, 0, null), null);
     bench.flush();
 
     Evidence told =

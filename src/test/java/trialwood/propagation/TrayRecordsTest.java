@@ -20,6 +20,7 @@ class TrayRecordsTest {
 
   @Autowired Bench bench;
   @Autowired TrayRecords records;
+  @Autowired Closing closing;
   @Autowired FinalCounts counts;
   @Autowired Doubts doubts;
 
@@ -43,7 +44,7 @@ class TrayRecordsTest {
   void a_count_that_leaves_one_out_asks_what_became_of_it() {
     assertThatThrownBy(() -> close(9, 4, 10, 0))
         .hasMessageContaining("23 recorded, 24 stuck")
-        .hasMessageContaining("the other 1");
+        .hasMessageContaining("1 lost or destroyed? Say which");
   }
 
   @Test
@@ -65,7 +66,9 @@ class TrayRecordsTest {
   void a_look_before_sticking_or_tomorrow_is_refused() {
     assertThatThrownBy(() -> look(-1, 5, 0, 24)).hasMessageContaining("stuck later");
     assertThatThrownBy(
-            () -> records.look(tray, LocalDate.now().plusDays(1), 5, 0, 24, 0, null, null))
+            () ->
+                records.look(
+                    tray, new NewLook(LocalDate.now().plusDays(1), 5, 0, 24, 0, null), null))
         .hasMessageContaining("still to come");
   }
 
@@ -106,7 +109,7 @@ class TrayRecordsTest {
     assertThat(counts.standing(tray)).hasSize(2);
     assertThat(doubts.findByUnitIdOrderByOnDate(tray)).hasSize(1);
 
-    records.finalCount(
+    closing.finalCount(
         tray,
         new NewFinalCount(Bench.COUNTED, 22, 0, 2, 0, null, null, "counted again together"),
         null);
@@ -135,18 +138,21 @@ class TrayRecordsTest {
   }
 
   private FinalCount close(int rooted, int alive, int dead, int takenOut) {
-    return records.finalCount(
+    return closing.finalCount(
         tray,
         new NewFinalCount(Bench.COUNTED, rooted, alive, dead, takenOut, null, null, null),
         null);
   }
 
   private void look(int day, int lifted, int rooted, int alive) {
-    records.look(tray, Bench.STUCK.plusDays(day), lifted, rooted, alive, 0, null, null);
+    records.look(
+        tray, new NewLook(Bench.STUCK.plusDays(day), lifted, rooted, alive, 0, null), null);
   }
 
   private Weaning wean(int daysOff, int alive) {
-    return records.weaning(
-        tray, Bench.COUNTED, Bench.COUNTED.plusDays(daysOff), alive, null, null, null, null);
+    return closing.weaning(
+        tray,
+        new NewWeaning(Bench.COUNTED, Bench.COUNTED.plusDays(daysOff), alive, null, null, null),
+        null);
   }
 }

@@ -20,9 +20,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
+import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
+import org.springframework.test.web.servlet.request.RequestPostProcessor;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.crop.Better;
 import trialwood.observation.Observations;
@@ -196,6 +198,91 @@ class TrialPagesTest {
         .andExpect(status().isOk())
         .andExpect(content().string(containsString("Say from when until when")));
     event(bloom, "2025-12-31").andExpect(redirectedUrl("/trials/T1"));
+  }
+
+  @Test
+  void a_wrong_value_is_corrected_with_a_reason_and_both_are_kept() throws Exception {
+    UUID wrong = valueOf("T1-HB-1-1", "2025-10-14");
+    String page = "/trials/T1/sites/HB/values/" + wrong;
+    ask(Role.BENCH, page).andExpect(content().string(containsString("BLOOM of T1-HB-1-1")));
+
+    correct(page, "9.5", "", Someone.as(Role.BENCH))
+        .andExpect(status().isOk())
+        .andExpect(content().string(containsString("Say why the earlier value is replaced.")));
+    correct(page, "700", "misread", Someone.as(Role.BENCH))
+        .andExpect(content().string(containsString("this says 700")));
+    correct(page, "9.5", "read off the wrong row", Someone.as(Role.BENCH))
+        .andExpect(redirectedUrl("/trials/T1/sites/HB/sheet?trait=BLOOM&on=2025-10-14"));
+    observations.flush();
+
+    ask(Role.BENCH, "/trials/T1/sites/HB/sheet?trait=BLOOM&on=2025-10-14")
+        .andExpect(content().string(containsString("9.5")))
+        .andExpect(content().string(containsString("in place of 8: read off the wrong row")));
+    assertThat(observations.findById(wrong)).isPresent();
+    correct(page, "9.6", "again", Someone.as(Role.BENCH)).andExpect(status().isNotFound());
+  }
+
+  @Test
+  void a_cooperator_corrects_on_his_own_land_only() throws Exception {
+    var cooperator = Someone.cooperatorAt(ground.id("CH"));
+    UUID own = valueOf("T1-CH-1-1", "2024-10-14");
+    UUID other = valueOf("T1-HB-1-1", "2024-10-14");
+    correct("/trials/T1/sites/HB/values/" + other, "9", "no business of his", cooperator)
+        .andExpect(status().isNotFound());
+    correct("/trials/T1/sites/CH/values/" + other, "9", "no business of his", cooperator)
+        .andExpect(status().isNotFound());
+    correct("/trials/T1/sites/CH/values/" + own, "dead", "it was dead", cooperator)
+        .andExpect(status().is3xxRedirection());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/",
+        "/find?q=C18-03",
+        "/accessions/C18-03",
+        "/candidates",
+        "/trials",
+        "/trials/T1",
+        "/trials/T1/traits/BLOOM",
+        "/trials/T1/sites/HB",
+        "/trials/T1/sites/HB/sheet?trait=BLOOM",
+        "/trials/T1/sites/CH",
+        "/trials/T1/sites/CH/sheet?trait=BLOOM&on=2024-10-14",
+        "/export",
+        "/export/observations",
+        "/import",
+        "/gates",
+        "/containers",
+        "/bench"
+      })
+  void no_page_tells_a_cooperator_of_other_land_or_of_names(String page) throws Exception {
+    MockHttpServletResponse answer =
+        web.perform(get(page).with(Someone.cooperatorAt(ground.id("CH"))))
+            .andReturn()
+            .getResponse();
+    assertThat(answer.getStatus()).isLessThan(500);
+    assertThat(answer.getContentAsString())
+        .doesNotContain("Home Block", "T1-HB", "A18-01", "C18-03</", "CK-1");
+  }
+
+  private UUID valueOf(String plot, String on) {
+    return observations.findByUnitIdOrderByOnDate(ground.plot(plot)).stream()
+        .filter(one -> one.onDate().equals(LocalDate.parse(on)))
+        .findFirst()
+        .orElseThrow()
+        .id();
+  }
+
+  private ResultActions correct(
+      String page, String value, String reason, RequestPostProcessor somebody) throws Exception {
+    return web.perform(
+        post(page)
+            .param("formKey", UUID.randomUUID().toString())
+            .param("value", value)
+            .param("reason", reason)
+            .with(somebody)
+            .with(csrf()));
   }
 
   private ResultActions event(String trait, String until) throws Exception {

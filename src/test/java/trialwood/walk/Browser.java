@@ -6,6 +6,7 @@ import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.File;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.logging.Level;
 import org.openqa.selenium.By;
@@ -19,6 +20,7 @@ import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /**
@@ -90,6 +92,11 @@ class Browser implements AutoCloseable {
 
   void signIn(String username, String password) {
     open("/sign-in");
+    signInHere(username, password);
+  }
+
+  /** Signs in on the page that is open. */
+  void signInHere(String username, String password) {
     type("username", username);
     type("password", password);
     press("Sign in");
@@ -100,9 +107,34 @@ class Browser implements AutoCloseable {
     driver.get(root + path);
   }
 
-  /** Follows the link of these words. */
+  /** Follows the link of these words, or else one that has them among others. */
   void follow(String words) {
-    leave(driver.findElement(By.partialLinkText(words)));
+    leave(
+        driver.findElements(By.linkText(words)).stream()
+            .findFirst()
+            .orElseGet(() -> driver.findElement(By.partialLinkText(words))));
+  }
+
+  /** What the link of these words leads to, fetched as the person who is signed in. */
+  byte[] fetch(String words) {
+    String url =
+        (String)
+            driver.executeAsyncScript(
+                """
+                const [link, done] = arguments;
+                fetch(link.href).then((answer) => answer.blob()).then((file) => {
+                  const reader = new FileReader();
+                  reader.onload = () => done(reader.result);
+                  reader.readAsDataURL(file);
+                });
+                """,
+                driver.findElement(By.partialLinkText(words)));
+    return Base64.getDecoder().decode(url.substring(url.indexOf(',') + 1));
+  }
+
+  /** The session runs out while the page stays open. */
+  void loseSession() {
+    driver.manage().deleteCookieNamed("JSESSIONID");
   }
 
   /** Presses the button of these words and waits for the next page. */
@@ -131,6 +163,11 @@ class Browser implements AutoCloseable {
     WebElement box = driver.findElement(By.name(field));
     box.clear();
     box.sendKeys(text);
+  }
+
+  /** Picks the option of these words from a list. */
+  void pick(String field, String words) {
+    new Select(driver.findElement(By.name(field))).selectByVisibleText(words);
   }
 
   String typed(String field) {

@@ -32,6 +32,11 @@ class ScreensTest {
               "trial", "/trials/T1/traits/BLOOM",
               "lot", "/containers/26-C18-03-L1"));
 
+  private static final Map<String, String> DOSSIER =
+      Map.of(
+          "dossier", "/dossiers/D18-02",
+          "disclosure", "/dossiers/D18-02/disclosures/new");
+
   private static final Map<String, String> BENCH =
       Map.of("final-count", "/bench/trays/22-A18-04-1/final-count");
 
@@ -40,6 +45,7 @@ class ScreensTest {
   @Test
   void pictures_of_the_desk() throws IOException {
     take(Browser::desk, "breeder", BREEDER, "desk");
+    take(Browser::desk, "dossier", DOSSIER, "desk");
   }
 
   @Test

@@ -51,6 +51,7 @@ class SecondNursery {
     }
     open("odile", Role.BREEDER, "OB");
     open("piet", Role.BENCH, "PF");
+    open("nan", Role.DOSSIER, "NV");
   }
 
   /** Takes more rows in on a sheet. */

@@ -14,7 +14,9 @@ import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.ActiveProfiles;
 
-/** From the bench to the gate, in a nursery that the demo knows nothing of. */
+/**
+ * From the bench to the gate and on to the dossier, in a nursery that the demo knows nothing of.
+ */
 @Served
 @ActiveProfiles("test")
 @Import(SecondNursery.class)
@@ -112,5 +114,56 @@ class WholeWayTest {
       desk.open("/find?q=wx-48");
       assertThat(desk.text()).contains("at the stage of container");
     }
+  }
+
+  @Test
+  @Order(5)
+  void the_dossier_tells_where_it_came_from_and_prints_it() throws IOException {
+    try (Browser desk = Browser.desk(port)) {
+      desk.signIn("nan", SecondNursery.PASSWORD);
+      desk.open("/find?q=wx-31");
+      desk.follow("Dossier");
+      assertThat(desk.path()).isEqualTo("/dossiers/WX-31");
+      assertThat(desk.barriers()).isEmpty();
+
+      Paper paper = Paper.of(desk.fetch("PDF"));
+      assertThat(paper.text())
+          .contains("Dossier of WX-31", "Weigela florida")
+          .contains("Seedling of seed parent MOTHER-7")
+          .contains("Stood in population SB3", "at Mill Field, row 2, position 17", "Odile Brandt")
+          .contains("Batch M9-31 of run MIST-9: cuttings of the original plant")
+          .contains("65 of 72 had rooted")
+          .contains("a licensed practitioner decides");
+    }
+  }
+
+  @Test
+  @Order(6)
+  void what_was_typed_outlives_the_session() {
+    try (Browser desk = Browser.desk(port)) {
+      desk.signIn("nan", SecondNursery.PASSWORD);
+      desk.open("/dossiers/WX-31/disclosures/new");
+      desk.pick("kind", "gift");
+      desk.type("on", "today");
+      desk.type("territory", "UK");
+      desk.type("toWhom", "the miller & his <dog>");
+      desk.loseSession();
+      desk.press("Log the disclosure");
+
+      assertThat(desk.text()).contains("Your form is kept");
+      desk.signInHere("nan", SecondNursery.PASSWORD);
+      desk.press("Open the form again");
+      assertThat(desk.typed("toWhom")).isEqualTo("the miller & his <dog>");
+      assertThat(desk.typed("kind")).isEqualTo("GIFT");
+      assertThat(disclosed()).isZero();
+
+      desk.press("Log the disclosure");
+      assertThat(desk.text()).contains("The disclosure is logged", "the miller & his <dog>");
+      assertThat(disclosed()).isOne();
+    }
+  }
+
+  private int disclosed() {
+    return jdbc.sql("select count(*) from disclosure").query(Integer.class).single();
   }
 }

@@ -138,6 +138,14 @@ class Gallery {
           "people", List.of(new Person(1, "JT", "Jo Tarn"), new Person(2, "MK", "Mi Kell")));
       model.addAttribute("records", Map.of("/bench/trays/2", "Tray 2", "/bench/trays/3", "Tray 3"));
       model.addAttribute("lifeLine", lifeLine());
+      Difference renamed = new Difference("Talk name", "–", "Kettle");
+      model.addAttribute("differences", List.of(renamed));
+      model.addAttribute("seenVersion", 1);
+      model.addAttribute(
+          "changes",
+          List.of(
+              new Change(Instant.EPOCH, "breeder", false, List.of(renamed)),
+              new Change(Instant.EPOCH, "trialwood", true, List.of())));
       model.addAttribute("criteria", criteria());
       model.addAttribute("gate", gate());
     }

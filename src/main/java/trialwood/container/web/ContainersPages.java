@@ -1,20 +1,19 @@
 package trialwood.container.web;
 
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import trialwood.crop.ContainerClasses;
+import trialwood.web.CsvRows;
 import trialwood.web.ForStaff;
 import trialwood.web.ListQuery;
 import trialwood.web.Place;
@@ -22,6 +21,20 @@ import trialwood.web.Place;
 /** All lots, as a page and as a file with the same rows. */
 @Controller
 class ContainersPages {
+
+  private static final List<String> HEAD =
+      List.of(
+          "lot",
+          "accession",
+          "class",
+          "litres",
+          "potted_on",
+          "potted",
+          "alive",
+          "counted_on",
+          "found",
+          "saleable",
+          "yard");
 
   private final LotList lots;
   private final ContainerClasses classes;
@@ -44,32 +57,28 @@ class ContainersPages {
     return "container/containers";
   }
 
-  @GetMapping(path = "/containers.csv", produces = "text/csv")
+  @GetMapping(path = "/containers.csv", produces = "text/csv;charset=UTF-8")
   @ForStaff
   ResponseEntity<String> file(@RequestParam Map<String, String> parameters) {
     ListQuery query = ListQuery.of(parameters, "class", "season");
-    StringBuilder file =
-        new StringBuilder(
-            "lot,accession,class,litres,potted_on,potted,alive,counted_on,found,saleable,yard\r\n");
-    for (LotList.Row row : lots.all(query)) {
-      List<@Nullable Object> cells = new ArrayList<>();
-      cells.add(row.label());
-      cells.add(row.accession());
-      cells.add(row.containerClass());
-      cells.add(row.litres());
-      cells.add(row.pottedOn());
-      cells.add(row.potted());
-      cells.add(row.alive());
-      cells.add(row.counted());
-      cells.add(row.found());
-      cells.add(row.saleable());
-      cells.add(row.yard());
-      file.append(CsvLine.of(cells)).append("\r\n");
-    }
     return ResponseEntity.ok()
         .header(HttpHeaders.CONTENT_DISPOSITION, "attachment; filename=\"lots.csv\"")
-        .contentType(new MediaType("text", "csv", StandardCharsets.UTF_8))
-        .body(file.toString());
+        .body(CsvRows.of(HEAD, lots.all(query).stream().map(ContainersPages::cells).toList()));
+  }
+
+  private static List<@Nullable Object> cells(LotList.Row row) {
+    return Arrays.asList(
+        row.label(),
+        row.accession(),
+        row.containerClass(),
+        row.litres(),
+        row.pottedOn(),
+        row.potted(),
+        row.alive(),
+        row.counted(),
+        row.found(),
+        row.saleable(),
+        row.yard());
   }
 
   private Map<String, String> classOptions() {

@@ -2,7 +2,6 @@ package trialwood.container.web;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -46,15 +45,29 @@ class LotBook {
     }
   }
 
-  /** A count, a loss or plants that left. */
+  /**
+   * A count, a loss or plants that left.
+   *
+   * @param reason why it takes the place of an earlier record, where it does
+   */
   record Happened(
+      UUID id,
       LocalDate onDate,
       String what,
       int number,
       @Nullable Integer saleable,
       @Nullable String words,
       @Nullable String initials,
+      @Nullable String reason,
       boolean replaced) {
+
+    public boolean isCount() {
+      return what.equals("COUNTED");
+    }
+
+    public boolean isLoss() {
+      return what.equals("LOST");
+    }
 
     public String word() {
       return what.toLowerCase(Locale.ROOT);
@@ -76,20 +89,6 @@ class LotBook {
       return role.toLowerCase(Locale.ROOT) + " check";
     }
   }
-
-  /** A numbered plant where it stands. */
-  record Standing(UUID plantId, String label, int number) {}
-
-  /** The last value of a trait on a plant while it stood in a lot. */
-  record Value(
-      UUID lotId,
-      UUID plantId,
-      String plant,
-      int plantNumber,
-      UUID traitId,
-      LocalDate onDate,
-      @Nullable BigDecimal number,
-      @Nullable String noneBecause) {}
 
   Optional<Head> head(String label) {
     return jdbc.sql(
@@ -126,20 +125,21 @@ class LotBook {
   List<Happened> happened(UUID lot) {
     return jdbc.sql(
             """
-            select x.on_date, x.what, x.number, x.saleable, x.words, p.initials, x.replaced
+            select x.id, x.on_date, x.what, x.number, x.saleable, x.words, p.initials, x.reason,
+                   x.replaced
             from (
-              select c.on_date, 'COUNTED' as what, c.alive as number, c.saleable, c.note as words,
-                     c.person_id, c.recorded_at,
+              select c.id, c.on_date, 'COUNTED' as what, c.alive as number, c.saleable, c.note as words,
+                     c.person_id, c.recorded_at, c.supersede_reason as reason,
                      exists (select 1 from lot_count y where y.supersedes_id = c.id) as replaced
               from lot_count c where c.lot_id = :lot
               union all
-              select c.on_date, 'LOST', c.number, cast(null as integer), c.reason,
-                     c.person_id, c.recorded_at,
+              select c.id, c.on_date, 'LOST', c.number, cast(null as integer), c.reason,
+                     c.person_id, c.recorded_at, c.supersede_reason,
                      exists (select 1 from lot_loss y where y.supersedes_id = c.id)
               from lot_loss c where c.lot_id = :lot
               union all
-              select c.on_date, c.way, c.number, cast(null as integer),
-                     coalesce(c.to_whom, c.purpose), c.person_id, c.recorded_at,
+              select c.id, c.on_date, c.way, c.number, cast(null as integer),
+                     coalesce(c.to_whom, c.purpose), c.person_id, c.recorded_at, c.supersede_reason,
                      exists (select 1 from lot_outgoing y where y.supersedes_id = c.id)
               from lot_outgoing c where c.lot_id = :lot
             ) x
@@ -179,54 +179,6 @@ class LotBook {
         .param("newYear", lot.pottedOn().withDayOfYear(1))
         .param("nextYear", lot.pottedOn().withDayOfYear(1).plusYears(1))
         .query(CheckLot.class)
-        .list();
-  }
-
-  List<Standing> plants(UUID lot, LocalDate day) {
-    return jdbc.sql(
-            """
-            select w.plant_id, u.label, p.number
-            from plant_place w
-            join plant p on p.unit_id = w.plant_id
-            join unit u on u.id = w.plant_id
-            where w.lot_id = :lot and w.from_date <= :day
-              and not exists (select 1 from plant_place later
-                              where later.plant_id = w.plant_id
-                                and later.from_date > w.from_date and later.from_date <= :day)
-            order by p.number, u.label
-            """)
-        .param("lot", lot)
-        .param("day", day)
-        .query(Standing.class)
-        .list();
-  }
-
-  List<Value> values(Collection<UUID> lots) {
-    return jdbc.sql(
-            """
-            select v.lot_id, v.plant_id, v.plant, v.plant_number, v.trait_id, v.on_date, v.number,
-                   v.none_because
-            from (
-              select w.lot_id, o.unit_id as plant_id, u.label as plant, p.number as plant_number,
-                     o.trait_id, o.on_date, o.number_value as number, o.none_because,
-                     row_number() over (partition by w.lot_id, o.unit_id, o.trait_id
-                                        order by o.on_date desc, o.recorded_at desc) as place
-              from plant_place w
-              join observation o on o.unit_id = w.plant_id and o.on_date >= w.from_date
-              join plant p on p.unit_id = o.unit_id
-              join unit u on u.id = o.unit_id
-              where w.lot_id in (:lots)
-                and not exists (select 1 from plant_place later
-                                where later.plant_id = w.plant_id
-                                  and later.from_date > w.from_date
-                                  and later.from_date <= o.on_date)
-                and not exists (select 1 from observation later where later.supersedes_id = o.id)
-            ) v
-            where v.place = 1
-            order by v.plant_number, v.plant
-            """)
-        .param("lots", lots)
-        .query(Value.class)
         .list();
   }
 }

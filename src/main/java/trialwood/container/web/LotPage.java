@@ -22,13 +22,15 @@ import trialwood.web.NotFound;
 class LotPage {
 
   private final LotBook book;
+  private final PlantBook plants;
   private final Lots lots;
   private final Traits traits;
   private final Doubts doubts;
   private final Clock clock;
 
-  LotPage(LotBook book, Lots lots, Traits traits, Doubts doubts, Clock clock) {
+  LotPage(LotBook book, PlantBook plants, Lots lots, Traits traits, Doubts doubts, Clock clock) {
     this.book = book;
+    this.plants = plants;
     this.lots = lots;
     this.traits = traits;
     this.doubts = doubts;
@@ -53,8 +55,8 @@ class LotPage {
         "plants",
         PlantTable.of(
             lot.lotId(),
-            book.plants(lot.lotId(), today),
-            book.values(compared),
+            plants.plants(lot.lotId(), today),
+            plants.values(compared),
             traits.findByCropIdOrderByCode(lot.cropId())));
     return "container/lot";
   }

@@ -19,7 +19,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.container.Measuring;
 import trialwood.container.PlantValues;
 import trialwood.container.web.LotBook.Head;
-import trialwood.container.web.LotBook.Standing;
+import trialwood.container.web.PlantBook.Standing;
 import trialwood.container.web.SheetForm.Line;
 import trialwood.crop.Trait;
 import trialwood.crop.Traits;
@@ -38,13 +38,21 @@ class MeasurePages {
   private static final int MOST_LINES = 200;
 
   private final LotBook book;
+  private final PlantBook plants;
   private final Measuring measuring;
   private final Traits traits;
   private final Forms forms;
   private final Choices choices;
 
-  MeasurePages(LotBook book, Measuring measuring, Traits traits, Forms forms, Choices choices) {
+  MeasurePages(
+      LotBook book,
+      PlantBook plants,
+      Measuring measuring,
+      Traits traits,
+      Forms forms,
+      Choices choices) {
     this.book = book;
+    this.plants = plants;
     this.measuring = measuring;
     this.traits = traits;
     this.forms = forms;
@@ -60,7 +68,7 @@ class MeasurePages {
     Head lot = lot(label);
     List<Trait> columns = columns(lot, picked);
     List<Line> lines =
-        book.plants(lot.lotId(), choices.today()).stream()
+        plants.plants(lot.lotId(), choices.today()).stream()
             .limit(MOST_LINES)
             .map(plant -> Line.empty(plant.plantId(), columns.size()))
             .toList();
@@ -145,7 +153,7 @@ class MeasurePages {
 
   private Map<UUID, Standing> names(Head lot) {
     Map<UUID, Standing> names = new LinkedHashMap<>();
-    book.plants(lot.lotId(), choices.today()).forEach(it -> names.put(it.plantId(), it));
+    plants.plants(lot.lotId(), choices.today()).forEach(it -> names.put(it.plantId(), it));
     return names;
   }
 

@@ -54,11 +54,7 @@ record SheetReading(List<PlantValues> good, Map<UUID, List<Problem>> wrong) {
       if (reading.isPresent()) {
         readings.put(trait.id(), reading.get());
       } else {
-        problems.add(
-            new Problem(
-                trait.code(),
-                "“%s” is no number: write 61,5 or 61.5, or why there is none, such as dead."
-                    .formatted(typed)));
+        problems.add(new Problem(trait.code(), noNumber(typed)));
       }
     }
     String found = Boxes.words(line.found());
@@ -73,7 +69,12 @@ record SheetReading(List<PlantValues> good, Map<UUID, List<Problem>> wrong) {
     }
   }
 
-  private static Optional<Reading> reading(String typed) {
+  static String noNumber(String typed) {
+    return "“%s” is no number: write 61,5 or 61.5, or why there is none, such as dead."
+        .formatted(typed);
+  }
+
+  static Optional<Reading> reading(String typed) {
     Optional<BigDecimal> number = Typed.decimal(typed);
     return number.isPresent()
         ? number.map(Reading::of)

@@ -16,10 +16,11 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.container.Lots;
 import trialwood.container.NewPlant;
 import trialwood.container.NewShift;
+import trialwood.container.Numbering;
 import trialwood.container.Pots;
 import trialwood.container.Potting;
 import trialwood.container.web.LotBook.Head;
-import trialwood.container.web.LotBook.Standing;
+import trialwood.container.web.PlantBook.Standing;
 import trialwood.web.ForBench;
 import trialwood.web.Form;
 import trialwood.web.Forms;
@@ -32,15 +33,26 @@ class ShiftPages {
   private static final int MOST_NUMBERED = 500;
 
   private final LotBook book;
+  private final PlantBook plants;
   private final Lots lots;
   private final Potting potting;
+  private final Numbering numbering;
   private final Forms forms;
   private final Choices choices;
 
-  ShiftPages(LotBook book, Lots lots, Potting potting, Forms forms, Choices choices) {
+  ShiftPages(
+      LotBook book,
+      PlantBook plants,
+      Lots lots,
+      Potting potting,
+      Numbering numbering,
+      Forms forms,
+      Choices choices) {
     this.book = book;
+    this.plants = plants;
     this.lots = lots;
     this.potting = potting;
+    this.numbering = numbering;
     this.forms = forms;
     this.choices = choices;
   }
@@ -138,7 +150,7 @@ class ShiftPages {
       boxes.wrong("number", "From 1 to %d plants at a time.".formatted(MOST_NUMBERED));
     }
     int last =
-        book.plants(lot.lotId(), choices.today()).stream()
+        plants.plants(lot.lotId(), choices.today()).stream()
             .mapToInt(Standing::number)
             .max()
             .orElse(0);
@@ -146,7 +158,7 @@ class ShiftPages {
         IntStream.rangeClosed(last + 1, last + Math.min(number, MOST_NUMBERED))
             .mapToObj(n -> new NewPlant("%s-%02d".formatted(lot.label(), n), n))
             .toList();
-    if (!forms.store(form, said, () -> potting.number(lot.lotId(), plants, from, form.by()))) {
+    if (!forms.store(form, said, () -> numbering.number(lot.lotId(), plants, from, form.by()))) {
       return page("container/number", lot, model);
     }
     next.addFlashAttribute("status", "%d plants numbered.".formatted(number));
@@ -161,7 +173,7 @@ class ShiftPages {
   private String page(String template, Head lot, Model model) {
     model.addAttribute("lot", lot);
     model.addAttribute("ledger", lots.ledger(lot.lotId(), choices.today()));
-    model.addAttribute("plants", book.plants(lot.lotId(), choices.today()));
+    model.addAttribute("plants", plants.plants(lot.lotId(), choices.today()));
     model.addAttribute("classes", choices.classes());
     model.addAttribute("people", choices.people());
     return template;

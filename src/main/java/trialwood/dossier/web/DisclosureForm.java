@@ -11,7 +11,7 @@ import trialwood.record.Recorder;
 import trialwood.web.Entry;
 import trialwood.web.Form;
 
-/** A disclosure as it is typed. */
+/** A disclosure as it is typed; the last two boxes are only on the page that corrects one. */
 record DisclosureForm(
     @Nullable UUID formKey,
     @Nullable String on,
@@ -22,15 +22,49 @@ record DisclosureForm(
     @Nullable @Size(max = 120, message = "At most 120 letters.") String toWhom,
     @Nullable String learnedOn,
     @Nullable @Size(max = 300, message = "At most 300 letters.") String note,
-    @Nullable String by)
+    @Nullable String by,
+    @Nullable @Size(max = 300, message = "At most 300 letters.") String supersedeReason,
+    @Nullable Boolean struckOut)
     implements Form {
 
   static DisclosureForm fresh() {
-    return new DisclosureForm(UUID.randomUUID(), "", "", "", "", "", "", "", "", "");
+    return new DisclosureForm(UUID.randomUUID(), "", "", "", "", "", "", "", "", "", "", false);
+  }
+
+  /** Filled with what is on record, but for who logs the correction and why. */
+  static DisclosureForm of(Disclosure it) {
+    return new DisclosureForm(
+        UUID.randomUUID(),
+        it.onDate().toString(),
+        it.kind().name(),
+        it.territory(),
+        Objects.toString(it.number(), ""),
+        it.agreement(),
+        it.toWhom(),
+        Objects.toString(it.learnedOn(), ""),
+        it.note(),
+        "",
+        "",
+        false);
   }
 
   Disclosure read(UUID accession, LocalDate today, Recorder recorder) {
+    return read(new Entry(), accession, today, recorder);
+  }
+
+  /** What takes the place of the earlier record. */
+  Disclosure correct(Disclosure earlier, LocalDate today, Recorder recorder) {
     Entry entry = new Entry();
+    String reason = entry.words("supersedeReason", supersedeReason, "Say what was wrong.");
+    if (Boolean.TRUE.equals(struckOut)) {
+      UUID person = entry.person("by", by);
+      entry.orRefuse();
+      return earlier.struckOut(reason, recorder.by(person));
+    }
+    return read(entry, earlier.accessionId(), today, recorder).insteadOf(earlier, reason);
+  }
+
+  private Disclosure read(Entry entry, UUID accession, LocalDate today, Recorder recorder) {
     LocalDate day = entry.day("on", on, today);
     LocalDate learned =
         Entry.wordsIfAny(learnedOn) == null ? null : entry.day("learnedOn", learnedOn, today);

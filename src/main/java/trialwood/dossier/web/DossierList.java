@@ -51,11 +51,11 @@ class DossierList {
             """
             select a.id, a.code, a.talk_name,
                    (select count(*) from disclosure d
-                    where d.accession_id = a.id
+                    where d.accession_id = a.id and not d.struck_out
                       and not exists (select 1 from disclosure n where n.supersedes_id = d.id))
                      as disclosures,
                    (select count(*) from filing f
-                    where f.accession_id = a.id
+                    where f.accession_id = a.id and not f.struck_out
                       and not exists (select 1 from filing n where n.supersedes_id = f.id))
                      as filings
             from candidate c

@@ -18,35 +18,28 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.thymeleaf.ITemplateEngine;
 import org.thymeleaf.context.Context;
-import trialwood.candidate.Candidates;
 import trialwood.dossier.Dossier;
 import trialwood.dossier.Dossiers;
-import trialwood.lineage.Accession;
-import trialwood.lineage.Accessions;
 import trialwood.web.ForStaff;
 import trialwood.web.Measures;
-import trialwood.web.NotFound;
 
 /** The dossier on paper: the parts of the page, set as a tagged PDF with the fonts in the jar. */
 @Controller
 class DossierPrint {
 
   private final Dossiers dossiers;
-  private final Accessions accessions;
-  private final Candidates candidates;
+  private final DossierCandidates candidates;
   private final ITemplateEngine templates;
   private final Measures measures;
   private final Clock clock;
 
   DossierPrint(
       Dossiers dossiers,
-      Accessions accessions,
-      Candidates candidates,
+      DossierCandidates candidates,
       ITemplateEngine templates,
       Measures measures,
       Clock clock) {
     this.dossiers = dossiers;
-    this.accessions = accessions;
     this.candidates = candidates;
     this.templates = templates;
     this.measures = measures;
@@ -56,14 +49,9 @@ class DossierPrint {
   @GetMapping("/dossiers/{code}.pdf")
   @ForStaff
   ResponseEntity<byte[]> print(@PathVariable String code) {
-    Accession candidate =
-        accessions
-            .named(code)
-            .filter(it -> candidates.existsById(Objects.requireNonNull(it.id())))
-            .orElseThrow(NotFound.of("dossier of " + code));
     return ResponseEntity.ok()
         .contentType(MediaType.APPLICATION_PDF)
-        .body(pdf(dossiers.of(candidate, LocalDate.now(clock))));
+        .body(pdf(dossiers.of(candidates.named(code), LocalDate.now(clock))));
   }
 
   private byte[] pdf(Dossier dossier) {

@@ -10,7 +10,10 @@ import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
 import trialwood.record.Recorder;
 
-/** What happened to candidates after the tag. */
+/**
+ * What happened to candidates after the tag. A reopening comes in before the discard that it takes
+ * back, and waits for it.
+ */
 @Component
 class CandidateEventSheet extends Sheet {
 
@@ -35,18 +38,14 @@ class CandidateEventSheet extends Sheet {
   @Override
   protected void apply(Rows rows) {
     rows.each(
-        row -> {
-          if (row.the(EVENT) == CandidateEvent.Kind.REOPENED) {
-            throw row.refused(EVENT, "A discarded candidate is reopened on its own page.");
-          }
-          events.save(
-              new CandidateEvent(
-                  row.id(ACCESSION),
-                  row.the(ON),
-                  row.the(EVENT),
-                  row.the(NOTE),
-                  recorder.by(row.id(BY))));
-        });
+        row ->
+            events.save(
+                new CandidateEvent(
+                    row.id(ACCESSION),
+                    row.the(ON),
+                    row.the(EVENT),
+                    row.the(NOTE),
+                    recorder.by(row.id(BY)))));
   }
 
   /** The mark that came with the tag goes out with the tag. */
@@ -59,7 +58,7 @@ class CandidateEventSheet extends Sheet {
           left join person w on w.id = e.person_id
           left join field_tag t on t.accession_id = e.accession_id
             and e.kind = 'MARKED_OUTSTANDING' and e.on_date = t.tagged_on and e.note = t.seen
-        where e.kind <> 'REOPENED' and t.id is null
+        where t.id is null
         order by e.id
         """;
   }

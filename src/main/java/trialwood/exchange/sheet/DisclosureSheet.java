@@ -16,19 +16,22 @@ import trialwood.record.Recorder;
 class DisclosureSheet extends Sheet {
 
   private static final Column<String> ACCESSION =
-      Column.code("accession", Known.CANDIDATE, "the candidate").required();
-  private static final Column<LocalDate> ON = Column.past("on", "the day it happened").required();
+      Column.code("accession", Known.CANDIDATE, "the candidate").key();
+  private static final Column<LocalDate> ON = Column.past("on", "the day it happened").key();
   private static final Column<Disclosure.Kind> KIND =
-      Column.choice("kind", Disclosure.Kind.class, "what was done").required();
+      Column.choice("kind", Disclosure.Kind.class, "what was done").key();
   private static final Column<String> TERRITORY =
-      Column.text("territory", 40, "where, as the filing routes name it").required();
-  private static final Column<Integer> NUMBER = Column.count("number", "plants, where counted");
+      Column.text("territory", 40, "where, as the filing routes name it").key();
+  private static final Column<Integer> NUMBER =
+      Column.count("number", "plants, where counted").telling();
   private static final Column<String> AGREEMENT =
-      Column.text("agreement", 80, "number or name of the paper; empty where there was none");
-  private static final Column<String> TO_WHOM = Column.text("to_whom", 120, "who has them now");
+      Column.text("agreement", 80, "number or name of the paper; empty where there was none")
+          .telling();
+  private static final Column<String> TO_WHOM =
+      Column.text("to_whom", 120, "who has them now").telling();
   private static final Column<LocalDate> LEARNED_ON =
       Column.past("learned_on", "the day it became known, where that was later");
-  private static final Column<String> NOTE = Column.note();
+  private static final Column<String> NOTE = Column.note().telling();
   private static final Column<String> BY = Column.by();
 
   private final Disclosures disclosures;
@@ -79,7 +82,7 @@ class DisclosureSheet extends Sheet {
         from disclosure d
           join accession a on a.id = d.accession_id
           left join person w on w.id = d.person_id
-        where not exists (select 1 from disclosure n where n.supersedes_id = d.id)
+        where not d.struck_out and not exists (select 1 from disclosure n where n.supersedes_id = d.id)
         order by d.id
         """;
   }

@@ -16,11 +16,11 @@ import trialwood.record.Recorder;
 class FilingSheet extends Sheet {
 
   private static final Column<String> ACCESSION =
-      Column.code("accession", Known.CANDIDATE, "the candidate").required();
+      Column.code("accession", Known.CANDIDATE, "the candidate").key();
   private static final Column<String> ROUTE =
-      Column.code("route", Known.FILING_ROUTE, "the route it was filed on").required();
-  private static final Column<LocalDate> ON = Column.past("on", "the day of filing").required();
-  private static final Column<String> NUMBER = Column.text("number", 60, "file number");
+      Column.code("route", Known.FILING_ROUTE, "the route it was filed on").key();
+  private static final Column<LocalDate> ON = Column.past("on", "the day of filing").key();
+  private static final Column<String> NUMBER = Column.text("number", 60, "file number").telling();
   private static final Column<String> NOTE = Column.note();
   private static final Column<String> BY = Column.by();
 
@@ -56,7 +56,7 @@ class FilingSheet extends Sheet {
           join accession a on a.id = f.accession_id
           join filing_route r on r.id = f.route_id
           left join person w on w.id = f.person_id
-        where not exists (select 1 from filing n where n.supersedes_id = f.id)
+        where not f.struck_out and not exists (select 1 from filing n where n.supersedes_id = f.id)
         order by f.id
         """;
   }

@@ -7,8 +7,8 @@ import trialwood.exchange.Known;
 import trialwood.exchange.Row;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
+import trialwood.propagation.Closing;
 import trialwood.propagation.NewFinalCount;
-import trialwood.propagation.TrayRecords;
 
 /** The counts that close trays; the four numbers add up to what was stuck. */
 @Component
@@ -28,9 +28,9 @@ class FinalCountSheet extends Sheet {
   private static final Column<String> BY = Column.by().key();
   private static final Column<String> NOTE = Column.note();
 
-  private final TrayRecords records;
+  private final Closing closing;
 
-  FinalCountSheet(TrayRecords records) {
+  FinalCountSheet(Closing closing) {
     super(
         36,
         "final-counts",
@@ -43,12 +43,12 @@ class FinalCountSheet extends Sheet {
         ROOT_SCORE,
         BY,
         NOTE);
-    this.records = records;
+    this.closing = closing;
   }
 
   @Override
   protected void apply(Rows rows) {
-    rows.each(row -> records.finalCount(row.id(TRAY), count(row), row.id(BY)));
+    rows.each(row -> closing.finalCount(row.id(TRAY), count(row), row.id(BY)));
   }
 
   private static NewFinalCount count(Row row) {

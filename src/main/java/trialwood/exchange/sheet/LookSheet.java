@@ -6,6 +6,7 @@ import trialwood.exchange.Column;
 import trialwood.exchange.Known;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
+import trialwood.propagation.NewLook;
 import trialwood.propagation.TrayRecords;
 
 /** The interim looks at trays: a few plugs lifted. */
@@ -37,12 +38,13 @@ class LookSheet extends Sheet {
         row ->
             records.look(
                 row.id(TRAY),
-                row.the(ON),
-                row.the(LIFTED),
-                row.the(ROOTED),
-                row.the(ALIVE),
-                row.orElse(DEAD_REMOVED, 0),
-                row.maybe(NOTE),
+                new NewLook(
+                    row.the(ON),
+                    row.the(LIFTED),
+                    row.the(ROOTED),
+                    row.the(ALIVE),
+                    row.orElse(DEAD_REMOVED, 0),
+                    row.maybe(NOTE)),
                 row.id(BY)));
   }
 

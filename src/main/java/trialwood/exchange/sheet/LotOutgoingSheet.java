@@ -11,20 +11,22 @@ import trialwood.exchange.Row;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
 
-/** What left the lots alive, or was destroyed on purpose. */
+/**
+ * What left the lots alive, or was destroyed on purpose. A row has no code of its own: it is told
+ * from others by all that it says.
+ */
 @Component
 class LotOutgoingSheet extends Sheet {
 
-  private static final Column<String> LOT =
-      Column.code("lot", Known.LOT, "the lot's label").required();
-  private static final Column<LocalDate> ON = Column.past("on", "the day they left").required();
-  private static final Column<Integer> NUMBER = Column.count("number", "plants").required();
-  private static final Column<Way> WAY =
-      Column.choice("way", Way.class, "how they left").required();
-  private static final Column<String> TO_WHOM = Column.text("to_whom", 120, "who has them now");
+  private static final Column<String> LOT = Column.code("lot", Known.LOT, "the lot's label").key();
+  private static final Column<LocalDate> ON = Column.past("on", "the day they left").key();
+  private static final Column<Integer> NUMBER = Column.count("number", "plants").key();
+  private static final Column<Way> WAY = Column.choice("way", Way.class, "how they left").key();
+  private static final Column<String> TO_WHOM =
+      Column.text("to_whom", 120, "who has them now").telling();
   private static final Column<String> AGREEMENT =
-      Column.text("agreement", 60, "number or name of the paper they went under");
-  private static final Column<String> PURPOSE = Column.text("purpose", 120, "what for");
+      Column.text("agreement", 60, "number or name of the paper they went under").telling();
+  private static final Column<String> PURPOSE = Column.text("purpose", 120, "what for").telling();
   private static final Column<String> BY = Column.by();
 
   private final LotRecords records;

@@ -2,7 +2,7 @@ package trialwood.exchange.sheet;
 
 import java.time.LocalDate;
 import org.springframework.stereotype.Component;
-import trialwood.container.Potting;
+import trialwood.container.Numbering;
 import trialwood.exchange.Column;
 import trialwood.exchange.Known;
 import trialwood.exchange.Rows;
@@ -18,16 +18,16 @@ class PlantMoveSheet extends Sheet {
   private static final Column<LocalDate> ON = Column.past("on", "the day it moved").key();
   private static final Column<String> BY = Column.by();
 
-  private final Potting potting;
+  private final Numbering numbering;
 
-  PlantMoveSheet(Potting potting) {
+  PlantMoveSheet(Numbering numbering) {
     super(46, "plant-moves", PLANT, LOT, ON, BY);
-    this.potting = potting;
+    this.numbering = numbering;
   }
 
   @Override
   protected void apply(Rows rows) {
-    rows.each(row -> potting.move(row.id(PLANT), row.id(LOT), row.the(ON), row.id(BY)));
+    rows.each(row -> numbering.move(row.id(PLANT), row.id(LOT), row.the(ON), row.id(BY)));
   }
 
   @Override

@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.springframework.stereotype.Component;
 import trialwood.container.NewPlant;
-import trialwood.container.Potting;
+import trialwood.container.Numbering;
 import trialwood.exchange.Column;
 import trialwood.exchange.Known;
 import trialwood.exchange.Rows;
@@ -21,18 +21,18 @@ class PlantSheet extends Sheet {
   private static final Column<LocalDate> FROM =
       Column.past("from", "the day it was numbered").required();
 
-  private final Potting potting;
+  private final Numbering numbering;
 
-  PlantSheet(Potting potting) {
+  PlantSheet(Numbering numbering) {
     super(45, "plants", PLANT, LOT, NUMBER, FROM);
-    this.potting = potting;
+    this.numbering = numbering;
   }
 
   @Override
   protected void apply(Rows rows) {
     rows.each(
         row ->
-            potting.number(
+            numbering.number(
                 row.id(LOT),
                 List.of(new NewPlant(row.the(PLANT), row.the(NUMBER))),
                 row.the(FROM),

@@ -1,5 +1,6 @@
 package trialwood.exchange.sheet;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -12,6 +13,7 @@ import trialwood.exchange.Row;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
 import trialwood.trial.GivenPlot;
+import trialwood.trial.Planting;
 import trialwood.trial.TrialPlanting;
 
 /** The plots of each trial; every block of every site has every entry. */
@@ -41,11 +43,14 @@ class PlotSheet extends Sheet {
   @Override
   protected void apply(Rows rows) {
     Map<String, UUID> named = new TreeMap<>();
+    Map<UUID, Planting> open = new LinkedHashMap<>();
     rows.each(
         row -> {
-          named.put(row.the(TRIAL), row.id(TRIAL));
-          planting.plant(row.id(TRIAL), List.of(plot(row)), null);
+          UUID trial = row.id(TRIAL);
+          named.put(row.the(TRIAL), trial);
+          open.computeIfAbsent(trial, planting::open).add(plot(row));
         });
+    open.values().forEach(one -> planting.plant(one, null));
     named.forEach((code, trial) -> refuseGaps(rows, code, trial));
   }
 

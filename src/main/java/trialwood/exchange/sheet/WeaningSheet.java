@@ -6,7 +6,8 @@ import trialwood.exchange.Column;
 import trialwood.exchange.Known;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
-import trialwood.propagation.TrayRecords;
+import trialwood.propagation.Closing;
+import trialwood.propagation.NewWeaning;
 
 /** How the rooted cuttings of each tray live without mist. */
 @Component
@@ -24,25 +25,26 @@ class WeaningSheet extends Sheet {
   private static final Column<String> BY = Column.by();
   private static final Column<String> NOTE = Column.note();
 
-  private final TrayRecords records;
+  private final Closing closing;
 
-  WeaningSheet(TrayRecords records) {
+  WeaningSheet(Closing closing) {
     super(37, "weanings", TRAY, LAST_MIST, ON, ALIVE, WILTED, SHOCK, BY, NOTE);
-    this.records = records;
+    this.closing = closing;
   }
 
   @Override
   protected void apply(Rows rows) {
     rows.each(
         row ->
-            records.weaning(
+            closing.weaning(
                 row.id(TRAY),
-                row.the(LAST_MIST),
-                row.the(ON),
-                row.the(ALIVE),
-                row.maybe(WILTED),
-                row.maybe(SHOCK),
-                row.maybe(NOTE),
+                new NewWeaning(
+                    row.the(LAST_MIST),
+                    row.the(ON),
+                    row.the(ALIVE),
+                    row.maybe(WILTED),
+                    row.maybe(SHOCK),
+                    row.maybe(NOTE)),
                 row.id(BY)));
   }
 

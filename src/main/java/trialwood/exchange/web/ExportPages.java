@@ -3,10 +3,6 @@ package trialwood.exchange.web;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.charset.StandardCharsets;
-import org.springframework.http.ContentDisposition;
-import org.springframework.http.HttpHeaders;
-import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -22,8 +18,6 @@ import trialwood.web.Place;
 /** Gives every sheet out as a file that the import takes back. */
 @Controller
 class ExportPages {
-
-  private static final MediaType CSV = new MediaType("text", "csv", StandardCharsets.UTF_8);
 
   private final Sheets sheets;
   private final Export export;
@@ -62,11 +56,7 @@ class ExportPages {
   private static ResponseEntity<byte[]> file(String name, Writing writing) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     writing.to(bytes);
-    ContentDisposition attached = ContentDisposition.attachment().filename(name).build();
-    return ResponseEntity.ok()
-        .contentType(CSV)
-        .header(HttpHeaders.CONTENT_DISPOSITION, attached.toString())
-        .body(bytes.toByteArray());
+    return CsvAnswer.of(name, bytes.toByteArray());
   }
 
   private Sheet named(String name) {

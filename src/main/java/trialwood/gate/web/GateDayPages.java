@@ -16,14 +16,13 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
-import trialwood.candidate.Candidate;
-import trialwood.candidate.Candidates;
 import trialwood.candidate.Stage;
-import trialwood.candidate.Standing;
 import trialwood.crop.Crops;
 import trialwood.gate.GatePolicy;
 import trialwood.gate.Review;
 import trialwood.gate.Reviews;
+import trialwood.gate.Waiting;
+import trialwood.gate.Waiting.AtGate;
 import trialwood.lineage.Accession;
 import trialwood.lineage.Accessions;
 import trialwood.web.ForStaff;
@@ -36,7 +35,7 @@ import trialwood.web.Typed;
 class GateDayPages {
 
   private final Gates gates;
-  private final Candidates candidates;
+  private final Waiting waiting;
   private final Accessions accessions;
   private final Crops crops;
   private final Reviews reviews;
@@ -44,13 +43,13 @@ class GateDayPages {
 
   GateDayPages(
       Gates gates,
-      Candidates candidates,
+      Waiting waiting,
       Accessions accessions,
       Crops crops,
       Reviews reviews,
       Clock clock) {
     this.gates = gates;
-    this.candidates = candidates;
+    this.waiting = waiting;
     this.accessions = accessions;
     this.crops = crops;
     this.reviews = reviews;
@@ -71,8 +70,7 @@ class GateDayPages {
       Model page) {
     Stage stage = Gates.named(gate);
     LocalDate day = day(asOf);
-    List<Candidate> here =
-        candidates.findByStageAndStandingIn(stage, List.of(Standing.ACTIVE, Standing.ON_HOLD));
+    List<AtGate> here = waiting.at(stage, day);
     page.addAttribute("gate", stage);
     page.addAttribute("heading", Gates.title(stage));
     page.addAttribute("asOf", day);
@@ -89,9 +87,9 @@ class GateDayPages {
         .orElse(today);
   }
 
-  private List<GateSheet> sheets(Stage gate, List<Candidate> here, LocalDate day) {
-    Map<UUID, Candidate> byId =
-        here.stream().collect(Collectors.toMap(Candidate::accessionId, Function.identity()));
+  private List<GateSheet> sheets(Stage gate, List<AtGate> here, LocalDate day) {
+    Map<UUID, AtGate> byId =
+        here.stream().collect(Collectors.toMap(AtGate::accessionId, Function.identity()));
     Map<UUID, Review> reviewed = reviews.of(gate, byId.keySet(), day);
     Set<UUID> known = reviewed.keySet();
     Map<UUID, List<GateSheet.Waiting>> byCrop = new LinkedHashMap<>();

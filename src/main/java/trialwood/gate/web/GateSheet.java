@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
-import trialwood.candidate.Candidate;
 import trialwood.evidence.Ask;
 import trialwood.gate.Choice;
 import trialwood.gate.Criterion;
@@ -15,6 +14,7 @@ import trialwood.gate.Finding;
 import trialwood.gate.GatePolicy;
 import trialwood.gate.Review;
 import trialwood.gate.Verdict;
+import trialwood.gate.Waiting.AtGate;
 import trialwood.lineage.Accession;
 import trialwood.web.IntervalPicture;
 
@@ -29,18 +29,29 @@ record GateSheet(String crop, int policy, List<Column> columns, boolean attested
   record Column(String label, String asked) {}
 
   /** Who stands at the gate. */
-  record Waiting(Accession accession, Candidate candidate, Review review) {}
+  record Waiting(Accession accession, AtGate standing, Review review) {}
 
+  /**
+   * One candidate.
+   *
+   * @param warnings the guards that spoke in any of its musts
+   */
   record Row(
       String code,
       @Nullable String talkName,
-      Candidate candidate,
+      AtGate standing,
       Choice line,
       String because,
+      List<String> warnings,
       List<Cell> cells,
       String attested) {}
 
-  record Cell(Verdict verdict, String found, @Nullable IntervalPicture picture) {}
+  /**
+   * What one column says of a candidate.
+   *
+   * @param counts behind the value; empty where it says it all
+   */
+  record Cell(Verdict verdict, String value, String counts, @Nullable IntervalPicture picture) {}
 
   static GateSheet of(String crop, GatePolicy policy, List<Waiting> waiting) {
     List<Finding> lead = waiting.get(0).review().findings();
@@ -77,11 +88,20 @@ record GateSheet(String crop, int policy, List<Column> columns, boolean attested
     return new Row(
         one.accession().code(),
         one.accession().talkName(),
-        one.candidate(),
+        one.standing(),
         one.review().line(),
         one.review().because(),
+        warnings(one.review()),
         cells,
         yes + " of " + said.size());
+  }
+
+  private static List<String> warnings(Review review) {
+    return review.findings().stream()
+        .filter(finding -> finding.criterion().isMust())
+        .flatMap(finding -> finding.evidence().remarks().stream())
+        .distinct()
+        .toList();
   }
 
   private static boolean isAttested(Finding finding) {
@@ -133,7 +153,9 @@ record GateSheet(String crop, int policy, List<Column> columns, boolean attested
             .orElse(first.criterion());
     IntervalPicture picture =
         scale == null ? null : Pictures.of(first, Objects.requireNonNull(withHope), scale);
-    return new Cell(worst, first.found(), picture);
+    String[] valueAndCounts = first.found().split(" · ", 2);
+    return new Cell(
+        worst, valueAndCounts[0], valueAndCounts.length > 1 ? valueAndCounts[1] : "", picture);
   }
 
   private static int gravity(Verdict verdict) {

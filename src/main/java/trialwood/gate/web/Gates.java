@@ -33,14 +33,13 @@ class Gates {
   List<Row> all() {
     Map<Stage, Long> active = new EnumMap<>(Stage.class);
     Map<Stage, Long> held = new EnumMap<>(Stage.class);
-    jdbc
-        .sql(
+    jdbc.sql(
             """
             select stage, standing, count(*) as number from candidate
             where standing in ('ACTIVE', 'ON_HOLD') group by stage, standing
             """)
         .query(Count.class)
-        .stream()
+        .list()
         .forEach(row -> (row.standing.equals("ACTIVE") ? active : held).put(row.stage, row.number));
     List<Row> rows = new ArrayList<>();
     for (Stage gate : Stage.values()) {

@@ -68,9 +68,7 @@ class BenchPages {
     model.addAttribute("check", accessions.findById(run.checkAccessionId()).orElseThrow());
     model.addAttribute("trays", trays);
     model.addAttribute("rows", table.of(run, ids, today));
-    model.addAttribute(
-        "line",
-        bench.runs().stream().filter(it -> it.code().equals(code)).findFirst().orElseThrow());
+    model.addAttribute("line", bench.run(code).orElseThrow());
     return "bench/run";
   }
 }

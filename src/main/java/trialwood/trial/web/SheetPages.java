@@ -169,7 +169,8 @@ class SheetPages {
     }
   }
 
-  private Map<String, String> known(String day, List<TrialBook.PlotRow> plots, List<Trait> chosen) {
+  private Map<String, SheetBook.Stored> known(
+      String day, List<TrialBook.PlotRow> plots, List<Trait> chosen) {
     return Typed.date(day, LocalDate.now(clock))
         .map(on -> stored.on(on, plots, chosen))
         .orElse(Map.of());

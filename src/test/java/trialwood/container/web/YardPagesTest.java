@@ -28,6 +28,7 @@ import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.container.LotCounts;
+import trialwood.container.LotLosses;
 import trialwood.container.LotRecords;
 import trialwood.container.Lots;
 import trialwood.container.NewCount;
@@ -54,6 +55,7 @@ class YardPagesTest {
   @Autowired LotRecords records;
   @Autowired Lots lots;
   @Autowired LotCounts counts;
+  @Autowired LotLosses losses;
   @Autowired Units units;
   @Autowired PlantPlaces places;
   @Autowired Observations observations;
@@ -102,7 +104,8 @@ class YardPagesTest {
             open("/containers?q=c18-04&class={class}&season=2022&sort=-alive", "#1"),
             "22-C18-04-G1",
             "1–1 of 1")
-        .andExpect(content().string(not(containsString("22-C18-03-G1"))));
+        .andExpect(content().string(not(containsString("22-C18-03-G1"))))
+        .andExpect(content().string(not(containsString("No lot is like that."))));
     shows(open("/containers?season=1999"), "No lot is like that.");
     shows(open("/containers?season=x&class=none&sort=drop&page=-1"), "No lot is like that.");
   }
@@ -135,8 +138,8 @@ class YardPagesTest {
         .andExpect(
             content()
                 .string(
-                    "lot,accession,class,litres,potted_on,potted,alive,counted_on,found,saleable,yard\r\n"
-                        + "22-C18-04-G1,C18-04,#1,2.800,2022-07-20,12,12,,,,bed 1\r\n"));
+                    "\ufefflot,accession,class,litres,potted_on,potted,alive,counted_on,found,saleable,yard\r\n"
+                        + "22-C18-04-G1,C18-04,\"#1\",2.800,2022-07-20,12,12,,,,bed 1\r\n"));
   }
 
   @Test
@@ -245,6 +248,79 @@ class YardPagesTest {
 
     assertThat(counts.findByLotIdOrderByOnDate(lot)).hasSize(1);
     assertThat(lots.ledger(lot, AUTUMN).lost()).isEqualTo(1);
+  }
+
+  @Test
+  void a_count_is_corrected_with_a_reason_and_both_are_shown() throws Exception {
+    records.count(lot, new NewCount(AUTUMN, 12, null, null, null));
+    UUID earlier = counts.findByLotIdOrderByOnDate(lot).get(0).id();
+    String page = "/containers/22-C18-03-G1/counts/" + earlier;
+    shows(open("/containers/22-C18-03-G1"), page);
+    shows(open(page), "12 alive on 12\u00a0Oct\u00a02022", "value=\"12\"");
+
+    Map<String, String> typed = new HashMap<>(Map.of("alive", "20", "on", "12 Oct 2022"));
+    shows(send(page, typed), "Say why the earlier record is replaced.", "value=\"20\"");
+    typed.put("supersedeReason", "the second bed was left out");
+    send(page, typed).andExpect(redirectedUrl("/containers/22-C18-03-G1"));
+
+    shows(open("/containers/22-C18-03-G1"), "replaced later", "the second bed was left out");
+    shows(send(page, typed), "This record was replaced before.");
+  }
+
+  @Test
+  void a_loss_is_corrected_and_counts_once() throws Exception {
+    records.lose(lot, new NewLoss(LocalDate.of(2022, 9, 21), 3, "roots brown", null));
+    UUID earlier = losses.findByLotIdOrderByOnDate(lot).get(0).id();
+    String page = "/containers/22-C18-03-G1/losses/" + earlier;
+    shows(open(page), "3 lost on 21\u00a0Sep\u00a02022: roots brown");
+
+    send(
+            page,
+            Map.of(
+                "number", "1",
+                "reason", "roots brown",
+                "on", "21 Sep 2022",
+                "supersedeReason", "two were only dry"))
+        .andExpect(redirectedUrl("/containers/22-C18-03-G1"));
+
+    assertThat(lots.ledger(lot, AUTUMN).lost()).isEqualTo(1);
+    shows(open("/containers/22-C18-03-G1"), "two were only dry", "replaced later");
+  }
+
+  @Test
+  void a_record_of_another_lot_is_not_corrected_here() throws Exception {
+    nursery.lot("22-C18-04-G1", "C18-04", 12);
+    records.count(lot, new NewCount(AUTUMN, 12, null, null, null));
+    UUID earlier = counts.findByLotIdOrderByOnDate(lot).get(0).id();
+
+    open("/containers/22-C18-04-G1/counts/" + earlier).andExpect(status().isNotFound());
+    open("/containers/22-C18-04-G1/losses/" + earlier).andExpect(status().isNotFound());
+  }
+
+  @Test
+  void a_measured_value_is_corrected_and_both_are_shown() throws Exception {
+    UUID earlier = observations.findByUnitIdOrderByOnDate(plants.get(0)).get(0).id();
+    String plant = "/containers/22-C18-03-G1/plants/22-C18-03-G1-01";
+    String page = plant + "/values/" + earlier;
+    shows(open("/containers/22-C18-03-G1"), plant);
+    shows(open(plant), "61\u00a0cm", page);
+    shows(open(page), "On record for 1\u00a0Sep\u00a02022");
+
+    shows(
+        send(page, Map.of("value", "sixty")),
+        "“sixty” is no number",
+        "Say why the value is replaced");
+    shows(
+        send(page, Map.of("value", "6100", "supersedeReason", "a slip")), "runs from 0 to 600 cm");
+    send(page, Map.of("value", "64", "supersedeReason", "read off the neighbour"))
+        .andExpect(redirectedUrl(plant));
+
+    shows(open(plant), "61\u00a0cm", "64\u00a0cm", "read off the neighbour", "replaced");
+    shows(
+        send(page, Map.of("value", "65", "supersedeReason", "again")),
+        "This value was replaced before.");
+    open("/containers/22-C18-03-G1/plants/22-C18-03-G1-02/values/" + earlier)
+        .andExpect(status().isNotFound());
   }
 
   @Test

@@ -212,7 +212,7 @@ class DossierPagesTest {
           .contains("Dossier of D18-02")
           .contains(CAUTION)
           .contains("Page 1 of")
-          .containsPattern("Leaf length\\s+leaf\\s+10\\s+75\\.5 mm\\s+3\\.0")
+          .containsPattern("Leaf length\\s+10\\s+1\\s+75\\.5 mm\\s+3\\.0")
           .contains("3 May 2026");
       assertThat(document.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
     }

@@ -107,7 +107,7 @@ class GatePagesTest {
       throws Exception {
     assertThat(read("/gates/propagation", Role.READER))
         .contains(code, "for hold", "class=\"interval not-settled\"", "Not settled: Rooted")
-        .contains("75\u00a0% · 23, 22, 9", "0 of 1");
+        .contains("75.0\u00a0%", "23, 22, 9", "0 of 1");
   }
 
   @Test
@@ -167,7 +167,7 @@ class GatePagesTest {
     assertThat(read("/gates/propagation/minutes", Role.READER))
         .contains(code, "A clogged nozzle.", "the records spoke for hold", "RZ");
     assertThat(read("/gates/propagation/" + code, Role.BREEDER))
-        .contains("does not wait at this gate: stage container #1", "A clogged nozzle.")
+        .contains("does not wait at this gate today: stage container #1", "A clogged nozzle.")
         .doesNotContain("Put it on record");
   }
 

@@ -1,0 +1,25 @@
+package trialwood.propagation.web;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import org.springframework.stereotype.Component;
+import trialwood.people.Persons;
+import trialwood.propagation.Closing;
+import trialwood.propagation.TrayRecords;
+import trialwood.propagation.TraySheets;
+import trialwood.web.Forms;
+
+/** What every form of a tray works with. */
+@Component
+record TrayDesk(
+    TraySheets sheets,
+    TrayRecords records,
+    Closing closing,
+    Persons persons,
+    Forms forms,
+    Clock clock) {
+
+  LocalDate today() {
+    return LocalDate.now(clock);
+  }
+}

@@ -1,0 +1,99 @@
+package trialwood.propagation.web;
+
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.RequestMapping;
+import trialwood.propagation.NewWeaning;
+import trialwood.propagation.TraySheet;
+import trialwood.propagation.Weaning;
+import trialwood.web.Entry;
+import trialwood.web.NotFound;
+
+/** Life off the mist, or the correction of what was said about it. */
+@Controller
+@RequestMapping("/bench/trays/{label}/weaning")
+class WeaningPages extends TrayFormPages<WeaningPages.WeaningForm> {
+
+  WeaningPages(TrayDesk desk) {
+    super(desk, "bench/weaning");
+  }
+
+  /**
+   * @param corrects the weaning count that this one takes the place of
+   */
+  record WeaningForm(
+      @Nullable UUID formKey,
+      @Nullable String lastMist,
+      @Nullable String on,
+      @Nullable String alive,
+      @Nullable String wilted,
+      @Nullable String shock,
+      @Nullable String note,
+      @Nullable String by,
+      @Nullable String corrects,
+      @Nullable String supersedeReason)
+      implements TrayForm {
+
+    static WeaningForm correcting(Weaning weaning) {
+      return new WeaningForm(
+          UUID.randomUUID(),
+          weaning.lastMist().toString(),
+          weaning.onDate().toString(),
+          String.valueOf(weaning.alive()),
+          Objects.toString(weaning.wilted(), ""),
+          Objects.toString(weaning.shock(), ""),
+          weaning.note(),
+          Objects.toString(weaning.recorded().personId(), null),
+          String.valueOf(weaning.id()),
+          "");
+    }
+
+    @Override
+    public void record(TrayDesk desk, UUID tray) {
+      Entry entry = new Entry();
+      NewWeaning weaning =
+          new NewWeaning(
+              entry.day("lastMist", lastMist, desk.today()),
+              entry.day("on", on, desk.today()),
+              entry.count("alive", alive),
+              entry.countIfAny("wilted", wilted),
+              entry.countIfAny("shock", shock),
+              Entry.wordsIfAny(note));
+      UUID person = entry.person("by", by);
+      Optional<Correction> correction = Correction.read(entry, corrects, supersedeReason);
+      entry.orRefuse();
+      correction.ifPresentOrElse(
+          it -> desk.closing().correctWeaning(tray, it.earlier(), weaning, it.reason(), person),
+          () -> desk.closing().weaning(tray, weaning, person));
+    }
+  }
+
+  @Override
+  WeaningForm fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects) {
+    return corrects
+        .map(
+            id ->
+                sheet.weanings().stream()
+                    .filter(weaning -> id.equals(weaning.id()))
+                    .findFirst()
+                    .map(WeaningForm::correcting)
+                    .orElseThrow(NotFound.of("such weaning count")))
+        .orElseGet(
+            () ->
+                new WeaningForm(
+                    UUID.randomUUID(),
+                    Objects.toString(sheet.lastMist(), ""),
+                    today.toString(),
+                    "",
+                    "",
+                    "",
+                    "",
+                    null,
+                    null,
+                    null));
+  }
+}

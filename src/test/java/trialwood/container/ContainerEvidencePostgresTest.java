@@ -1,0 +1,8 @@
+package trialwood.container;
+
+import org.springframework.context.annotation.Import;
+import trialwood.testing.PostgresTestDatabase;
+
+/** The same on PostgreSQL. */
+@Import(PostgresTestDatabase.class)
+class ContainerEvidencePostgresTest extends ContainerEvidenceTest {}
