@@ -66,8 +66,7 @@ final class CellSums {
       blocks.add(block(owned, cell, end));
       cell = end;
     }
-    return new Layout(
-        values.length, fixed, owned, crossing, start, within, blocks, sumLog, cells);
+    return new Layout(values.length, fixed, owned, crossing, start, within, blocks, sumLog, cells);
   }
 
   private Layout.Block block(List<Factor> owned, int first, int end) {

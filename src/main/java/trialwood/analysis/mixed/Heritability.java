@@ -9,11 +9,12 @@ import trialwood.analysis.Refuse;
 /**
  * How much of the differences between shrunken means is the entries' own.
  *
- * <pre>cullis = 1 − v̄ / (2 σ²)        v̄: mean over pairs of the error variance of a difference</pre>
+ * <pre>cullis = 1 − v̄ / (2 σ²)        v̄: mean over pairs of the error variance of a difference
+ * </pre>
  *
- * <p>Source: Cullis, B. R., Smith, A. B. and Coombes, N. E. (2006) On the design of early generation
- * variety trials with correlated data. Journal of Agricultural, Biological, and Environmental
- * Statistics 11, 381–393
+ * <p>Source: Cullis, B. R., Smith, A. B. and Coombes, N. E. (2006) On the design of early
+ * generation variety trials with correlated data. Journal of Agricultural, Biological, and
+ * Environmental Statistics 11, 381–393
  *
  * @param variance σ² of the entries
  * @param meanDifferenceVariance v̄

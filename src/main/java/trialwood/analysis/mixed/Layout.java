@@ -87,7 +87,10 @@ record Layout(
     double finest = owned.stream().mapToInt(term -> term.levels().size()).max().orElse(1);
     double cells = Math.min(values, finest) / blocks;
     double border =
-        random.stream().filter(term -> !owned.contains(term)).mapToInt(t -> t.levels().size()).sum();
+        random.stream()
+            .filter(term -> !owned.contains(term))
+            .mapToInt(t -> t.levels().size())
+            .sum();
     return blocks * Math.pow(cells, 3) + Math.pow(border, 3) + blocks * cells * border * 8;
   }
 

@@ -32,7 +32,8 @@ record Moments(double[] start, double total) {
     var matrix = new DMatrixRMaj(count + 1, count + 1);
     var right = new DMatrixRMaj(count + 1, 1);
     for (int k = 0; k < count; k++) {
-      double share = 1 - Math.min(0.9, (double) shared(terms.get(k), fixed) / terms.get(k).levels().size());
+      double share =
+          1 - Math.min(0.9, (double) shared(terms.get(k), fixed) / terms.get(k).levels().size());
       for (int l = 0; l <= k; l++) {
         double together = together(terms.get(k), terms.get(l)) * share;
         matrix.set(k, l, together);

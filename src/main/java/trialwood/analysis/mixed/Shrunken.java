@@ -34,8 +34,7 @@ final class Shrunken {
     var all = new ArrayList<RandomEffect>();
     for (int i = 0; i < effects.length; i++) {
       double reliability = variance > 0 ? 1 - errors[i] / variance : 0;
-      all.add(
-          new RandomEffect(levels.get(i), effects[i], errors[i], conditional[i], reliability));
+      all.add(new RandomEffect(levels.get(i), effects[i], errors[i], conditional[i], reliability));
     }
     return List.copyOf(all);
   }

@@ -4,7 +4,6 @@ import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import trialwood.analysis.mixed.Layout.Block;
-import trialwood.analysis.mixed.Layout.SparseRows;
 
 /**
  * First derivatives of −2 log REML by the variances, and the average information.

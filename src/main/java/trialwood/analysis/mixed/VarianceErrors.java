@@ -10,8 +10,8 @@ import org.ejml.dense.row.CommonOps_DDRM;
 
 /**
  * Standard errors of variances, from the curvature of the restricted likelihood at its best point:
- * expected information ½ tr(PVₖPVₗ), observed information y'PVₖPVₗPy − ½ tr(PVₖPVₗ). A variance of 0
- * lies on the edge, where no curvature tells an error: it has none and the others are as if its
+ * expected information ½ tr(PVₖPVₗ), observed information y'PVₖPVₗPy − ½ tr(PVₖPVₗ). A variance of
+ * 0 lies on the edge, where no curvature tells an error: it has none and the others are as if its
  * term were not there.
  *
  * @param expected by term, in the order of {@link MixedFit#variances()}
@@ -38,9 +38,7 @@ public record VarianceErrors(List<OptionalDouble> expected, List<OptionalDouble>
     return new VarianceErrors(errors(expected, inside, terms), errors(observed, inside, terms));
   }
 
-  /**
-   * tr(PVₖPVₗ) = Σ of the squares of Z'ₖPZₗ; for the residual from Σ σₗ² tr(PVₖPVₗ) = tr(PVₖ).
-   */
+  /** tr(PVₖPVₗ) = Σ of the squares of Z'ₖPZₗ; for the residual from Σ σₗ² tr(PVₖPVₗ) = tr(PVₖ). */
   private static DMatrixRMaj traces(Evaluation at, Slope slope) {
     Layout layout = at.layout();
     int[] start = starts(layout);
@@ -91,8 +89,7 @@ public record VarianceErrors(List<OptionalDouble> expected, List<OptionalDouble>
     for (int k = 0; k < terms; k++) {
       int place = Arrays.binarySearch(inside, k);
       double variance = place < 0 || !invertible ? -1 : inverse.get(place, place);
-      errors.add(
-          variance > 0 ? OptionalDouble.of(Math.sqrt(variance)) : OptionalDouble.empty());
+      errors.add(variance > 0 ? OptionalDouble.of(Math.sqrt(variance)) : OptionalDouble.empty());
     }
     return List.copyOf(errors);
   }

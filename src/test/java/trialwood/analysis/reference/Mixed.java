@@ -57,8 +57,8 @@ final class Mixed implements Family {
     Row model = row.modelRow();
     String term = row.input("term");
     RandomEffect effect =
-        effects.computeIfAbsent(
-                row.file() + model.given() + term, key -> fit(model, "").effects(term))
+        effects
+            .computeIfAbsent(row.file() + model.given() + term, key -> fit(model, "").effects(term))
             .stream()
             .filter(one -> one.level().equals(row.key()))
             .findFirst()
@@ -203,6 +203,8 @@ final class Mixed implements Family {
 
   /** Where a file has no column env, it is site and year joined. */
   private static List<String> joined(List<String> sites, List<String> years) {
-    return IntStream.range(0, sites.size()).mapToObj(i -> sites.get(i) + "_" + years.get(i)).toList();
+    return IntStream.range(0, sites.size())
+        .mapToObj(i -> sites.get(i) + "_" + years.get(i))
+        .toList();
   }
 }
