@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import trialwood.analysis.PlantSample;
+import trialwood.analysis.means.PlantSample;
 import trialwood.lineage.CheckRole;
 
 /** What was seen on numbered plants, plant by plant, in the lot each stood in that day. */

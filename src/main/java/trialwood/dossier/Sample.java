@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import trialwood.analysis.PlantSample;
+import trialwood.analysis.means.PlantSample;
 
 /**
  * What was seen of one trait on one accession.

@@ -7,8 +7,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
-import trialwood.analysis.Allowance;
 import trialwood.analysis.Belief;
+import trialwood.analysis.rate.Allowance;
 import trialwood.evidence.Evidence;
 
 /**

@@ -7,9 +7,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import trialwood.analysis.TrayCount;
-import trialwood.analysis.TrayDispersion;
-import trialwood.analysis.TrayPosterior;
+import trialwood.analysis.rate.TrayCount;
+import trialwood.analysis.rate.TrayDispersion;
+import trialwood.analysis.rate.TrayPosterior;
 
 /**
  * What one run says of one accession.

@@ -11,11 +11,11 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import trialwood.analysis.Interval;
-import trialwood.analysis.RootingLook;
-import trialwood.analysis.RootingTime;
-import trialwood.analysis.TrayCount;
-import trialwood.analysis.TrayDispersion;
-import trialwood.analysis.TrayPosterior;
+import trialwood.analysis.rate.TrayCount;
+import trialwood.analysis.rate.TrayDispersion;
+import trialwood.analysis.rate.TrayPosterior;
+import trialwood.analysis.time.RootingLook;
+import trialwood.analysis.time.RootingTime;
 import trialwood.lineage.Accession;
 import trialwood.lineage.Accessions;
 

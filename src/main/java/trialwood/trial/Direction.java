@@ -1,7 +1,7 @@
 package trialwood.trial;
 
 import java.util.Optional;
-import trialwood.analysis.Better;
+import trialwood.analysis.trial.Better;
 import trialwood.crop.Trait;
 
 /** Which way of a trait is better, as the arithmetic asks for it. */

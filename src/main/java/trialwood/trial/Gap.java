@@ -1,7 +1,7 @@
 package trialwood.trial;
 
 import java.util.UUID;
-import trialwood.analysis.SiteSeason;
+import trialwood.analysis.trial.SiteSeason;
 
 /**
  * Why records of one season at one site are not in the reckoning.

@@ -12,10 +12,10 @@ import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import trialwood.analysis.Answer;
-import trialwood.analysis.Better;
-import trialwood.analysis.CheckComparison;
-import trialwood.analysis.SiteSeason;
-import trialwood.analysis.TrialCell;
+import trialwood.analysis.trial.Better;
+import trialwood.analysis.trial.CheckComparison;
+import trialwood.analysis.trial.SiteSeason;
+import trialwood.analysis.trial.TrialCell;
 
 /**
  * An entry beside its check, only where both stood in one trial: another trial's entry grew in

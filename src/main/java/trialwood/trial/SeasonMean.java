@@ -3,7 +3,7 @@ package trialwood.trial;
 import java.time.LocalDate;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
-import trialwood.analysis.SiteSeason;
+import trialwood.analysis.trial.SiteSeason;
 
 /**
  * What one entry gave in one season at one site of one trial.

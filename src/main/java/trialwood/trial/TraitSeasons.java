@@ -8,8 +8,8 @@ import java.util.TreeSet;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import trialwood.analysis.SiteSeason;
-import trialwood.analysis.TrialCell;
+import trialwood.analysis.trial.SiteSeason;
+import trialwood.analysis.trial.TrialCell;
 
 /**
  * One trait over the site-seasons of some trials.

@@ -9,6 +9,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import trialwood.analysis.means.PlantSample;
+import trialwood.analysis.means.SampleDifference;
+import trialwood.analysis.rate.Allowance;
+import trialwood.analysis.rate.BinomialInterval;
+import trialwood.analysis.rate.RateDifference;
+import trialwood.analysis.rate.TrayDispersion;
+import trialwood.analysis.rate.TrayPosterior;
+import trialwood.analysis.rate.Trays;
+import trialwood.analysis.time.RootingLook;
+import trialwood.analysis.time.RootingTime;
+import trialwood.analysis.trial.Better;
+import trialwood.analysis.trial.CheckComparison;
+import trialwood.analysis.trial.EntryMeans;
+import trialwood.analysis.trial.TrialCell;
 
 /** The examples of docs/methods.md, computed again: each sentence must stand there as it is. */
 class MethodsGuideTest {

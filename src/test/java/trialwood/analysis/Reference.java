@@ -17,7 +17,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
 /** Reads the reference files; the source of each stands in its first lines. */
-final class Reference {
+public final class Reference {
 
   private static final CSVFormat FORMAT =
       CSVFormat.DEFAULT.builder().setCommentMarker('#').setHeader().setSkipHeaderRecord(true).get();
@@ -25,7 +25,7 @@ final class Reference {
   private Reference() {}
 
   /** One expected value with its own tolerance. */
-  record Row(
+  public record Row(
       String example,
       String method,
       Map<String, String> inputs,
@@ -35,28 +35,28 @@ final class Reference {
       double absolute,
       double relative) {
 
-    int whole(String input) {
+    public int whole(String input) {
       return Integer.parseInt(text(input));
     }
 
-    double number(String input) {
+    public double number(String input) {
       return Double.parseDouble(text(input));
     }
 
-    double[] numbers(String input) {
+    public double[] numbers(String input) {
       return Arrays.stream(text(input).split("\\|")).mapToDouble(Double::parseDouble).toArray();
     }
 
-    String text(String input) {
+    public String text(String input) {
       return Objects.requireNonNull(inputs.get(input), input);
     }
 
     /** The number in a key such as {@code t=0.8}. */
-    double keyNumber() {
+    public double keyNumber() {
       return Double.parseDouble(key.substring(key.indexOf('=') + 1));
     }
 
-    void matches(double got) {
+    public void matches(double got) {
       assertThat(got).isCloseTo(value, within(absolute + relative * Math.abs(value)));
     }
 
@@ -67,7 +67,7 @@ final class Reference {
   }
 
   /** Rows of a numbered file by one method; every value is a finite number. */
-  static Stream<Row> rows(String file, String method) {
+  public static Stream<Row> rows(String file, String method) {
     return records(file).stream()
         .filter(line -> line.get("method").equals(method))
         .map(
@@ -84,7 +84,7 @@ final class Reference {
   }
 
   /** Lines of any of the files, by column name. */
-  static List<CSVRecord> records(String file) {
+  public static List<CSVRecord> records(String file) {
     var stream =
         Objects.requireNonNull(Reference.class.getResourceAsStream("/reference/" + file), file);
     try (var reader = new InputStreamReader(stream, StandardCharsets.UTF_8)) {

@@ -18,7 +18,7 @@ import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
-import trialwood.analysis.EntryMeans;
+import trialwood.analysis.trial.EntryMeans;
 import trialwood.crop.Traits;
 import trialwood.trial.SeasonMeans;
 import trialwood.trial.TraitSeasons;

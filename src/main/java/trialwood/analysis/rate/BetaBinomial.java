@@ -7,7 +7,6 @@ import org.apache.commons.statistics.distribution.BinomialDistribution;
 import trialwood.analysis.Answer;
 import trialwood.analysis.ChiSquareTest;
 import trialwood.analysis.Maximum;
-import trialwood.analysis.TrayCount;
 
 /**
  * Maximum likelihood for tray counts that are beta-binomial: a mean μ for each treatment, one

@@ -3,7 +3,6 @@ package trialwood.analysis.rate;
 import java.util.List;
 import org.apache.commons.statistics.distribution.BinomialDistribution;
 import trialwood.analysis.Maximum.Surface;
-import trialwood.analysis.TrayCount;
 
 /**
  * The beta-binomial log-likelihood of several treatments' trays at (logit μ₁, …, logit μₖ, logit

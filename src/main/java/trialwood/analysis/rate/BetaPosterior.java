@@ -2,15 +2,13 @@ package trialwood.analysis.rate;
 
 import org.apache.commons.statistics.distribution.BetaDistribution;
 import trialwood.analysis.Belief;
-import trialwood.analysis.BetaPrior;
-import trialwood.analysis.Chebyshev;
 import trialwood.analysis.Quantile;
 import trialwood.analysis.Refuse;
 
 /**
  * What a plain count says of the true proportion: x of n with the prior Beta(a, b) leave Beta(x +
  * a, n − x + b). Every unit counts as independent; for cuttings that share a tray see {@link
- * trialwood.analysis.TrayPosterior}.
+ * trialwood.analysis.rate.TrayPosterior}.
  *
  * <p>Source: Bayes, T. (1763) An essay towards solving a problem in the doctrine of chances.
  * Philosophical Transactions 53, 370–418; the prior Beta(½, ½) after Jeffreys, H. (1946)

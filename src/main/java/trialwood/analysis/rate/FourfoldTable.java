@@ -1,7 +1,6 @@
 package trialwood.analysis.rate;
 
 import trialwood.analysis.Answer;
-import trialwood.analysis.BinomialInterval;
 import trialwood.analysis.ChiSquareTest;
 import trialwood.analysis.Interval;
 import trialwood.analysis.Refuse;
@@ -9,7 +8,7 @@ import trialwood.analysis.Refuse;
 /**
  * Two plain counts side by side: {@code hits} of {@code n}, and {@code otherHits} of {@code
  * otherN}, every unit independent of the others. The difference is the first less the other. For
- * cuttings in trays see {@link trialwood.analysis.RateDifference}.
+ * cuttings in trays see {@link trialwood.analysis.rate.RateDifference}.
  *
  * @param hits 0 to n
  * @param n at least 1

@@ -9,7 +9,6 @@ import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
 import trialwood.analysis.Answer;
 import trialwood.analysis.Covariance;
 import trialwood.analysis.Refuse;
-import trialwood.analysis.TrayCount;
 
 /**
  * Logistic regression of tray counts, xᵢ ~ Binomial(nᵢ, pᵢ) with logit pᵢ = row i of the design

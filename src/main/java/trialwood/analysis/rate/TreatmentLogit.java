@@ -10,7 +10,6 @@ import trialwood.analysis.ChiSquareTest;
 import trialwood.analysis.Interval;
 import trialwood.analysis.Quantile;
 import trialwood.analysis.Refuse;
-import trialwood.analysis.TrayCount;
 
 /**
  * Several treatments of one sticking compared on the logit scale. The first treatment is the

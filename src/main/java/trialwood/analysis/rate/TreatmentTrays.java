@@ -2,7 +2,6 @@ package trialwood.analysis.rate;
 
 import java.util.List;
 import trialwood.analysis.Refuse;
-import trialwood.analysis.TrayCount;
 
 /**
  * The trays of one treatment, such as one strength of rooting hormone.

@@ -2,9 +2,9 @@ package trialwood.analysis.selection;
 
 import org.apache.commons.statistics.distribution.BetaDistribution;
 import trialwood.analysis.Belief;
-import trialwood.analysis.BetaPrior;
 import trialwood.analysis.Quantile;
 import trialwood.analysis.Refuse;
+import trialwood.analysis.rate.BetaPrior;
 
 /**
  * What is believed of one family's true rate: Beta(hits + a, misses + b), with a and b what the

@@ -3,8 +3,8 @@ package trialwood.analysis.selection;
 import java.util.Collection;
 import java.util.List;
 import trialwood.analysis.Answer;
-import trialwood.analysis.BetaPrior;
 import trialwood.analysis.Refuse;
+import trialwood.analysis.rate.BetaPrior;
 
 /**
  * Rates of several families, each shrunk towards the mean of all by what the families themselves

@@ -5,7 +5,7 @@ import org.apache.commons.numbers.gamma.Digamma;
 import org.apache.commons.numbers.gamma.LogBeta;
 import org.apache.commons.numbers.gamma.Trigamma;
 import trialwood.analysis.Answer;
-import trialwood.analysis.BetaPrior;
+import trialwood.analysis.rate.BetaPrior;
 
 /**
  * The log likelihood of beta-binomial counts, climbed in (log a, log b) by Newton's steps that are

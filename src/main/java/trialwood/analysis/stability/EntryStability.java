@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import trialwood.analysis.Answer;
-import trialwood.analysis.Better;
 import trialwood.analysis.TwoWayTable;
+import trialwood.analysis.trial.Better;
 
 /**
  * An entry's plain measures of steadiness, g entries in q environments, x_ij the cell mean:

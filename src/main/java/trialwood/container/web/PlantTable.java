@@ -8,7 +8,7 @@ import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import trialwood.analysis.Interval;
-import trialwood.analysis.PlantSample;
+import trialwood.analysis.means.PlantSample;
 import trialwood.container.web.PlantBook.Standing;
 import trialwood.container.web.PlantBook.Value;
 import trialwood.crop.Better;

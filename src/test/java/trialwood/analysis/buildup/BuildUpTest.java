@@ -12,8 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import trialwood.analysis.Answer;
-import trialwood.analysis.TrayCount;
-import trialwood.analysis.TrayPosterior;
+import trialwood.analysis.rate.TrayCount;
+import trialwood.analysis.rate.TrayPosterior;
 
 class BuildUpTest {
 

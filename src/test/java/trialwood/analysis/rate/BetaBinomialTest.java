@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import trialwood.analysis.TrayCount;
 
 class BetaBinomialTest {
 

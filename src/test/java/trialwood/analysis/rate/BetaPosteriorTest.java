@@ -10,7 +10,6 @@ import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import trialwood.analysis.BetaPrior;
 
 class BetaPosteriorTest {
 

@@ -12,7 +12,6 @@ import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 import trialwood.analysis.Interval;
-import trialwood.analysis.TrayCount;
 
 class TreatmentLogitTest {
 

@@ -7,12 +7,12 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import trialwood.analysis.Answer;
-import trialwood.analysis.Better;
 import trialwood.analysis.TwoWayTable;
 import trialwood.analysis.stability.Ammi;
 import trialwood.analysis.stability.EntryStability;
 import trialwood.analysis.stability.JointRegression;
 import trialwood.analysis.stability.StabilityLine;
+import trialwood.analysis.trial.Better;
 
 /** Entry by environment: 07. */
 final class Stability implements Family {

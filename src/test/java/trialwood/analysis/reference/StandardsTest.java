@@ -10,7 +10,6 @@ import java.util.Map;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
-import trialwood.analysis.Allowance;
 import trialwood.analysis.TwoWayTable;
 import trialwood.analysis.distinct.AdjustedSpread;
 import trialwood.analysis.distinct.ColourDifference;
@@ -21,6 +20,7 @@ import trialwood.analysis.distinct.VarietyYear;
 import trialwood.analysis.growth.DiseaseProgress;
 import trialwood.analysis.growth.HorsfallBarratt;
 import trialwood.analysis.growth.Reading;
+import trialwood.analysis.rate.Allowance;
 
 /**
  * The tables of the standards that hold numbers, computed again. Every file names its source in its

@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import trialwood.analysis.Answer;
-import trialwood.analysis.Better;
 import trialwood.analysis.TwoWayTable;
+import trialwood.analysis.trial.Better;
 
 class StabilityTest {
 

@@ -1,0 +1,201 @@
+package trialwood.analysis.trial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import trialwood.analysis.Reference;
+import trialwood.analysis.StudentBelief;
+import trialwood.analysis.means.PlantSample;
+import trialwood.analysis.means.SampleDifference;
+
+class EntryMeansTest {
+
+  /** The additive models of the multi-site file: entry + site-season. */
+  static Stream<Reference.Row> overSiteSeasons() {
+    return Reference.rows("06-multisite.csv", "lm_blue")
+        .filter(row -> List.of("barley", "barley-missing").contains(row.example()));
+  }
+
+  /** Blocks of one trial are to the additive model what site-seasons are. */
+  static Stream<Reference.Row> overBlocks() {
+    return Stream.of("adjusted_means", "pairwise")
+        .flatMap(method -> Reference.rows("05-anova.csv", method))
+        .filter(row -> row.inputs().containsKey("block") || row.inputs().containsKey("factor"))
+        .filter(row -> !row.example().equals("insectsprays-sqrt"))
+        .filter(row -> !row.quantity().matches("p_(bonferroni|holm|bh)"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("overSiteSeasons")
+  void adjusted_means_agree_with_R(Reference.Row row) {
+    EntryMeans fit =
+        fitted(
+            row.text("data"),
+            "yield",
+            line -> line.get("variety"),
+            line -> new SiteSeason(line.get("site"), Integer.parseInt(line.get("year"))));
+    row.matches(
+        switch (row.quantity()) {
+          case "mean" -> fit.of(row.key()).mean().estimate();
+          case "se" -> fit.of(row.key()).mean().standardError();
+          case "df" -> fit.degreesOfFreedom();
+          default -> throw new IllegalStateException(row.quantity());
+        });
+  }
+
+  @ParameterizedTest
+  @MethodSource("overBlocks")
+  void means_intervals_and_differences_over_blocks_agree_with_R(Reference.Row row) {
+    String factor = row.inputs().getOrDefault("factor", row.inputs().get("treatment"));
+    String block = row.inputs().get("block");
+    EntryMeans fit =
+        fitted(
+            row.text("data"),
+            row.text("response"),
+            line -> line.get(factor),
+            line -> new SiteSeason(block == null ? "one place" : line.get(block), 1));
+    if (row.method().equals("pairwise")) {
+      String[] pair = row.key().split(" vs ");
+      StudentBelief difference = fit.difference(pair[0], pair[1]);
+      double below = 1 - difference.chanceAtLeast(0);
+      row.matches(
+          switch (row.quantity()) {
+            case "difference" -> difference.estimate();
+            case "sed" -> difference.standardError();
+            case "t" -> difference.estimate() / difference.standardError();
+            case "p_unadjusted" -> 2 * Math.min(below, difference.chanceAtLeast(0));
+            default -> throw new IllegalStateException(row.quantity());
+          });
+    } else {
+      row.matches(
+          switch (row.quantity()) {
+            case "mean" -> fit.of(row.key()).mean().estimate();
+            case "se" -> fit.of(row.key()).mean().standardError();
+            case "df" -> fit.degreesOfFreedom();
+            case "lower" -> fit.of(row.key()).mean().interval(row.number("conf")).low();
+            case "upper" -> fit.of(row.key()).mean().interval(row.number("conf")).high();
+            default -> throw new IllegalStateException(row.quantity());
+          });
+    }
+  }
+
+  @Test
+  void new_names_and_another_order_change_nothing() {
+    List<TrialCell> cells = barley();
+    var renamed = new ArrayList<TrialCell>();
+    for (TrialCell cell : cells) {
+      renamed.add(new TrialCell(renamed(cell.entry()), cell.at(), cell.mean(), cell.plots()));
+    }
+    Collections.shuffle(renamed, new Random(11));
+    EntryMeans before = EntryMeans.of(cells).value().orElseThrow();
+    EntryMeans after = EntryMeans.of(renamed).value().orElseThrow();
+    for (AdjustedMean mean : before.means()) {
+      AdjustedMean same = after.of(renamed(mean.entry()));
+      assertThat(same.cells()).isEqualTo(mean.cells());
+      assertThat(same.mean().estimate()).isCloseTo(mean.mean().estimate(), within(1e-11));
+      assertThat(same.mean().standardError()).isCloseTo(mean.mean().standardError(), within(1e-11));
+    }
+  }
+
+  @Test
+  void two_entries_in_one_place_are_a_two_sample_difference() {
+    double[] candidate = {62, 58, 71, 66};
+    double[] check = {55, 60, 57};
+    var cells = new ArrayList<TrialCell>();
+    for (double value : candidate) {
+      cells.add(new TrialCell("candidate", "yard", 2024, value, 1));
+    }
+    for (double value : check) {
+      cells.add(new TrialCell("check", "yard", 2024, value, 1));
+    }
+    StudentBelief byModel =
+        EntryMeans.of(cells).value().orElseThrow().difference("candidate", "check");
+    StudentBelief bySamples =
+        SampleDifference.between(PlantSample.of(candidate), PlantSample.of(check))
+            .value()
+            .orElseThrow()
+            .difference();
+    assertThat(byModel.estimate()).isCloseTo(bySamples.estimate(), within(1e-12));
+    assertThat(byModel.standardError()).isCloseTo(bySamples.standardError(), within(1e-12));
+    assertThat(byModel.degreesOfFreedom()).isEqualTo(bySamples.degreesOfFreedom());
+  }
+
+  @Test
+  void entries_that_never_stood_together_are_named_and_not_compared() {
+    List<TrialCell> cells =
+        List.of(
+            new TrialCell("A", "north", 2024, 1, 4),
+            new TrialCell("B", "north", 2024, 2, 4),
+            new TrialCell("A", "north", 2025, 1, 4),
+            new TrialCell("B", "north", 2025, 3, 4),
+            new TrialCell("C", "south", 2024, 2, 4),
+            new TrialCell("D", "south", 2024, 2, 4));
+    assertThat(EntryMeans.of(cells).lack())
+        .hasValue(
+            "A, B and C, D never stood in one site-season, nor beside a common check: their means"
+                + " cannot be compared.");
+  }
+
+  @Test
+  void too_few_values_are_said_to_be_too_few() {
+    List<TrialCell> cells =
+        List.of(new TrialCell("A", "north", 2024, 1, 4), new TrialCell("B", "north", 2024, 2, 4));
+    assertThat(EntryMeans.of(cells).lack())
+        .hasValue("Too few values to judge the error: 2 values for 2 entries in 1 site-seasons.");
+  }
+
+  @Test
+  void an_unknown_entry_and_an_empty_trial_are_refused() {
+    EntryMeans fit = EntryMeans.of(barley()).value().orElseThrow();
+    assertThatIllegalArgumentException().isThrownBy(() -> fit.difference("Trebi", "nobody"));
+    assertThatIllegalArgumentException().isThrownBy(() -> EntryMeans.of(List.of()));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new TrialCell("A", "north", 2024, Double.NaN, 4));
+    assertThatIllegalArgumentException().isThrownBy(() -> new TrialCell("A", "north", 2024, 1, 0));
+  }
+
+  private static String renamed(String entry) {
+    return new StringBuilder(entry).reverse().toString();
+  }
+
+  private static List<TrialCell> barley() {
+    return cells(
+        "data-barley-missing.csv",
+        "yield",
+        line -> line.get("variety"),
+        line -> new SiteSeason(line.get("site"), Integer.parseInt(line.get("year"))));
+  }
+
+  private static EntryMeans fitted(
+      String file,
+      String response,
+      Function<CSVRecord, String> entry,
+      Function<CSVRecord, SiteSeason> at) {
+    return EntryMeans.of(cells(file, response, entry, at)).value().orElseThrow();
+  }
+
+  private static List<TrialCell> cells(
+      String file,
+      String response,
+      Function<CSVRecord, String> entry,
+      Function<CSVRecord, SiteSeason> at) {
+    return Reference.records(file).stream()
+        .filter(line -> !line.get(response).isEmpty())
+        .map(
+            line ->
+                new TrialCell(
+                    entry.apply(line), at.apply(line), Double.parseDouble(line.get(response)), 1))
+        .toList();
+  }
+}
