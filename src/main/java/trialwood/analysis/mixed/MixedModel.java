@@ -2,6 +2,7 @@ package trialwood.analysis.mixed;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import trialwood.analysis.Answer;
 import trialwood.analysis.Refuse;
 
@@ -81,9 +82,9 @@ public final class MixedModel {
           "%d values are too few for %d fixed effects.".formatted(values.length, columns.count()));
     }
     for (Factor term : random) {
-      String trouble = trouble(term);
-      if (!trouble.isEmpty()) {
-        return Answer.lacking(trouble);
+      Optional<String> trouble = trouble(term);
+      if (trouble.isPresent()) {
+        return Answer.lacking(trouble.get());
       }
     }
     Layout layout = Layout.of(values, columns, random);
@@ -97,29 +98,35 @@ public final class MixedModel {
         : Answer.lacking("The variances did not settle.");
   }
 
-  /** Why a random term cannot be told from another or from the residual; empty if it can. */
-  private String trouble(Factor term) {
+  /**
+   * Why a random term cannot be told from another of this model, from its fixed effects or from the
+   * residual; empty if it can.
+   */
+  public Optional<String> trouble(Factor term) {
     if (term.levels().size() == values.length) {
-      return "%s has one value a level: it cannot be told from the residual."
-          .formatted(term.name());
+      return Optional.of(
+          "%s has one value a level: it cannot be told from the residual.".formatted(term.name()));
     }
     if (term.levels().size() == 1) {
-      return "%s has one level: its variance cannot be estimated.".formatted(term.name());
+      return Optional.of(
+          "%s has one level: its variance cannot be estimated.".formatted(term.name()));
     }
     for (Factor other : random) {
       if (other != term
           && other.levels().size() == term.levels().size()
           && term.isNestedIn(other)) {
-        return "%s and %s sort the values alike: they cannot be told apart."
-            .formatted(other.name(), term.name());
+        return Optional.of(
+            "%s and %s sort the values alike: they cannot be told apart."
+                .formatted(other.name(), term.name()));
       }
     }
     for (Factor other : fixed) {
       if (term.levels().size() <= other.levels().size() && other.isNestedIn(term)) {
-        return "%s is settled by the fixed %s: its variance cannot be estimated."
-            .formatted(term.name(), other.name());
+        return Optional.of(
+            "%s is settled by the fixed %s: its variance cannot be estimated."
+                .formatted(term.name(), other.name()));
       }
     }
-    return "";
+    return Optional.empty();
   }
 }

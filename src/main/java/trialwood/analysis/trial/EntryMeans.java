@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -61,13 +62,11 @@ public final class EntryMeans {
    */
   public static Answer<EntryMeans> of(Collection<TrialCell> cells) {
     Refuse.unless(!cells.isEmpty(), "The trial has no values.");
-    List<SortedSet<String>> groups = connectedEntries(cells);
-    if (groups.size() > 1) {
-      return Answer.lacking(
-          "%s and %s never stood in one site-season, nor beside a common check: their means cannot be compared."
-              .formatted(named(groups.get(0)), named(groups.get(1))));
+    Optional<String> apart = apart(cells);
+    if (apart.isPresent()) {
+      return Answer.lacking(apart.get());
     }
-    List<String> entries = List.copyOf(groups.get(0));
+    List<String> entries = cells.stream().map(TrialCell::entry).distinct().sorted().toList();
     List<SiteSeason> places = cells.stream().map(TrialCell::at).distinct().sorted().toList();
     int coefficients = entries.size() + places.size() - 1;
     int df = cells.size() - coefficients;
@@ -159,6 +158,16 @@ public final class EntryMeans {
     int j = order.indexOf(other);
     double variance = covariance.get(i, i) + covariance.get(j, j) - 2 * covariance.get(i, j);
     return new StudentBelief(estimate, Math.sqrt(Math.max(0, variance)), degreesOfFreedom);
+  }
+
+  /** Why some entries cannot be compared with others; empty where all can. */
+  static Optional<String> apart(Collection<TrialCell> cells) {
+    List<SortedSet<String>> groups = connectedEntries(cells);
+    return groups.size() < 2
+        ? Optional.empty()
+        : Optional.of(
+            "%s and %s never stood in one site-season, nor beside a common check: their means cannot be compared."
+                .formatted(named(groups.get(0)), named(groups.get(1))));
   }
 
   /** Entries grouped by whether a chain of shared site-seasons leads from one to another. */
