@@ -23,16 +23,15 @@ final class CellSums {
       List<Factor> crossing,
       int[] start,
       int border,
-      int[] cellOf,
-      int cells) {
+      Combination cells) {
     this.values = values;
     this.fixed = fixed;
     this.crossing = crossing;
     this.start = start;
     this.border = border;
-    this.cellOf = cellOf;
+    this.cellOf = cells.codes();
     this.within = new DMatrixRMaj(border + 1, border + 1);
-    this.from = new int[cells + 1];
+    this.from = new int[cells.count() + 1];
     this.order = byCell();
   }
 
@@ -85,7 +84,7 @@ final class CellSums {
       }
       rows[c + 1] = row(cell, rows[c], columns, entries);
     }
-    return new Layout.Block(
+    return Layout.Block.of(
         counts, new Layout.SparseRows(rows, columns, entries), shared(levels, cells), levels);
   }
 

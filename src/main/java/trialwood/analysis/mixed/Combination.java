@@ -15,7 +15,7 @@ record Combination(int[] codes, int count) {
     int width = 1 + Arrays.stream(second).max().orElse(0);
     long pairs = (1L + Arrays.stream(first).max().orElse(0)) * width;
     int[] codes = new int[first.length];
-    if (pairs > 8L * first.length + 1024) {
+    if (pairs > 32L * first.length + 1024) {
       long[] keys = new long[first.length];
       Arrays.setAll(keys, i -> (long) first[i] * width + second[i]);
       long[] sorted = Arrays.stream(keys).sorted().distinct().toArray();

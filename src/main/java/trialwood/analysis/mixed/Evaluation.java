@@ -49,10 +49,10 @@ final class Evaluation {
     system = layout.within().copy();
     CommonOps_DDRM.scale(1 / residual, system);
     double log = (layout.values() - layout.cells()) * Math.log(residual) + layout.sumLogCells();
-    double[] covariance = covarianceByShared();
+    var covariance = new CellCovariance(variances, residual);
     for (Block block : layout.blocks()) {
-      DMatrixRMaj precision = covarianceOfMeans(block, covariance, residual);
-      log += PositiveDefinite.sweep(precision);
+      DMatrixRMaj precision = covariance.inverse(block);
+      log += covariance.logDeterminant();
       precisions.add(precision);
       add(block, precision);
     }
@@ -132,31 +132,6 @@ final class Evaluation {
       }
     }
     return covariance;
-  }
-
-  /** The covariance of two cells, by the bits of the terms they share. */
-  private double[] covarianceByShared() {
-    double[] covariance = new double[1 << layout.owned().size()];
-    for (int bits = 0; bits < covariance.length; bits++) {
-      for (int term = 0; term < layout.owned().size(); term++) {
-        if ((bits >> term & 1) == 1) {
-          covariance[bits] += variances[term];
-        }
-      }
-    }
-    return covariance;
-  }
-
-  private static DMatrixRMaj covarianceOfMeans(Block block, double[] covariance, double residual) {
-    int cells = block.cells();
-    var matrix = new DMatrixRMaj(cells, cells);
-    for (int i = 0; i < matrix.data.length; i++) {
-      matrix.data[i] = covariance[block.shared()[i]];
-    }
-    for (int c = 0; c < cells; c++) {
-      matrix.data[c * cells + c] += residual / block.counts()[c];
-    }
-    return matrix;
   }
 
   /** Adds M'Q⁻¹M of a block to the system, M being its cell means. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 
 /**
@@ -46,20 +47,25 @@ record Layout(
       start[t + 1] = start[t] + crossing.get(t).levels().size();
     }
     int border = start[crossing.size()];
-    int[] cellOf = new int[values.length];
-    int[] blockOf = new int[values.length];
-    int cells = 1;
-    if (!owned.isEmpty()) {
-      blockOf = owned.get(0).codes();
-      cellOf = blockOf;
-      for (Factor term : owned) {
-        Combination finer = Combination.of(cellOf, term.codes());
-        cellOf = finer.codes();
-        cells = finer.count();
+    Combination cells = cells(owned, values.length);
+    int[] blockOf = owned.isEmpty() ? new int[values.length] : owned.get(0).codes();
+    return new CellSums(values, fixed, crossing, start, border, cells).layout(owned, blockOf);
+  }
+
+  /** The combinations of the owned terms, those of one level of the owner side by side. */
+  private static Combination cells(List<Factor> owned, int values) {
+    if (owned.isEmpty()) {
+      return new Combination(new int[values], 1);
+    }
+    Factor finest =
+        owned.stream().max(Comparator.comparingInt(term -> term.levels().size())).orElseThrow();
+    var cells = new Combination(finest.codes(), finest.levels().size());
+    for (Factor term : owned) {
+      if (!finest.isNestedIn(term)) {
+        cells = Combination.of(cells.codes(), term.codes());
       }
     }
-    return new CellSums(values, fixed, crossing, start, border, cellOf, cells)
-        .layout(owned, blockOf);
+    return Combination.of(owned.get(0).codes(), cells.codes());
   }
 
   /** Columns of the border: fixed effects and levels of the crossing terms. */
@@ -101,8 +107,41 @@ record Layout(
    * @param means row by row, sparse: border columns, then the value itself in the last column
    * @param shared for each pair of cells a bit for every owned term whose level they share
    * @param levels for each owned term the level of each cell
+   * @param fine terms that give every cell of the block a level of its own
+   * @param coarse the other terms
+   * @param column for each coarse term and cell a number of its level among all levels of coarse
+   *     terms in the block
+   * @param columns how many such numbers
    */
-  record Block(double[] counts, SparseRows means, int[] shared, int[][] levels) {
+  record Block(
+      double[] counts,
+      SparseRows means,
+      int[] shared,
+      int[][] levels,
+      int[] fine,
+      int[] coarse,
+      int[][] column,
+      int columns) {
+
+    static Block of(double[] counts, SparseRows means, int[] shared, int[][] levels) {
+      int cells = counts.length;
+      int[][] column = new int[levels.length][];
+      int columns = 0;
+      for (int t = 0; t < levels.length; t++) {
+        int[] distinct = Arrays.stream(levels[t]).sorted().distinct().toArray();
+        if (distinct.length < cells) {
+          column[t] = new int[cells];
+          for (int c = 0; c < cells; c++) {
+            column[t][c] = columns + Arrays.binarySearch(distinct, levels[t][c]);
+          }
+          columns += distinct.length;
+        }
+      }
+      int[] fine = IntStream.range(0, levels.length).filter(t -> column[t] == null).toArray();
+      int[] coarse = IntStream.range(0, levels.length).filter(t -> column[t] != null).toArray();
+      int[][] kept = Arrays.stream(coarse).mapToObj(t -> column[t]).toArray(int[][]::new);
+      return new Block(counts, means, shared, levels, fine, coarse, kept, columns);
+    }
 
     int cells() {
       return counts.length;

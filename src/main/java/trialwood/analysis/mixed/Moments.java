@@ -99,9 +99,19 @@ record Moments(double[] start, double total) {
 
   /** Σ over pairs of levels of the squared number of values they have in common. */
   private static double together(Factor one, Factor other) {
+    if (one.isNestedIn(other)) {
+      return squaredCounts(one.codes(), one.levels().size());
+    }
+    if (other.isNestedIn(one)) {
+      return squaredCounts(other.codes(), other.levels().size());
+    }
     Combination pairs = Combination.of(one.codes(), other.codes());
-    double[] counts = new double[pairs.count()];
-    for (int code : pairs.codes()) {
+    return squaredCounts(pairs.codes(), pairs.count());
+  }
+
+  private static double squaredCounts(int[] codes, int levels) {
+    double[] counts = new double[levels];
+    for (int code : codes) {
       counts[code]++;
     }
     return Products.dot(counts, counts);

@@ -66,27 +66,56 @@ final class Slope {
     return information;
   }
 
-  /** Sums Y = Q⁻¹ − Q⁻¹MCM'Q⁻¹ over the pairs of cells that share a level of the term. */
+  /** Sums Z'PZ over the pairs of cells that share a level of the term. */
   private void ownedTraces() {
-    int owned = layout.owned().size();
-    double[] byShared = new double[1 << owned];
     DMatrixRMaj errors = at.errorCovariance();
     for (int b = 0; b < layout.blocks().size(); b++) {
       Block block = layout.blocks().get(b);
-      DMatrixRMaj inside = inside(block, at.precisions().get(b), errors);
-      for (int i = 0; i < inside.data.length; i++) {
-        byShared[block.shared()[i]] += inside.data[i];
+      DMatrixRMaj precision = at.precisions().get(b);
+      var half = new DMatrixRMaj(block.cells(), block.cells());
+      CommonOps_DDRM.mult(precision, spread(block, errors), half);
+      for (int term : block.fine()) {
+        traces[term] += CommonOps_DDRM.trace(precision) - Products.dot(half.data, precision.data);
       }
-    }
-    for (int bits = 0; bits < byShared.length; bits++) {
-      for (int term = 0; term < owned; term++) {
-        traces[term] += (bits >> term & 1) == 1 ? byShared[bits] : 0;
+      for (int t = 0; t < block.coarse().length; t++) {
+        traces[block.coarse()[t]] +=
+            coarseTrace(block.column()[t], block.columns(), precision, half);
       }
     }
   }
 
+  /** Σ over the levels of 1'Q⁻¹1 − 1'Q⁻¹X · Q⁻¹1, with 1 over the cells of the level. */
+  private static double coarseTrace(
+      int[] column, int columns, DMatrixRMaj precision, DMatrixRMaj half) {
+    int cells = column.length;
+    double[] whole = new double[columns * cells];
+    double[] halves = new double[columns * cells];
+    double trace = 0;
+    for (int c = 0; c < cells; c++) {
+      int start = column[c] * cells;
+      for (int d = 0; d < cells; d++) {
+        whole[start + d] += precision.data[c * cells + d];
+        halves[start + d] += half.data[c * cells + d];
+      }
+    }
+    for (int d = 0; d < cells; d++) {
+      trace += whole[column[d] * cells + d];
+    }
+    return trace - Products.dot(halves, whole);
+  }
+
   /** Z'PZ inside one block, by cell. */
   static DMatrixRMaj inside(Block block, DMatrixRMaj precision, DMatrixRMaj errors) {
+    int cells = block.cells();
+    var half = new DMatrixRMaj(cells, cells);
+    CommonOps_DDRM.mult(precision, spread(block, errors), half);
+    var inside = precision.copy();
+    CommonOps_DDRM.multAdd(-1, half, precision, inside);
+    return inside;
+  }
+
+  /** MCM': what the border's errors add to the errors of the cells. */
+  private static DMatrixRMaj spread(Block block, DMatrixRMaj errors) {
     int cells = block.cells();
     int border = errors.numRows;
     int[] from = block.means().from();
@@ -112,11 +141,7 @@ final class Slope {
         spread.data[c * cells + other] = sum;
       }
     }
-    var half = new DMatrixRMaj(cells, cells);
-    CommonOps_DDRM.mult(precision, spread, half);
-    var inside = precision.copy();
-    CommonOps_DDRM.multAdd(-1, half, precision, inside);
-    return inside;
+    return spread;
   }
 
   /** Z'Py by cell, and from its sums by level Z'ₖPy. */
