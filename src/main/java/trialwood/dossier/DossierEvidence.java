@@ -133,7 +133,9 @@ class DossierEvidence implements EvidenceSource {
         all,
         one -> {
           int n = filed.getOrDefault(one.id(), List.of()).size();
-          return told(one, n, "", asOf, FILED).from(n, 1, n == 1 ? "application" : "applications").build();
+          return told(one, n, "", asOf, FILED)
+              .from(n, 1, n == 1 ? "application" : "applications")
+              .build();
         });
   }
 
