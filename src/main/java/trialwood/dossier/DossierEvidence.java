@@ -32,8 +32,9 @@ class DossierEvidence implements EvidenceSource {
       new Metric(
           "dossier.origin",
           "Origin told",
-          "",
-          "1 when the seed parent or the origin in words, the field tag and the first asexual reproduction are on record, else 0.");
+          Metric.YES_OR_NO,
+          "Whether the seed parent or the origin in words, the field tag and the first asexual"
+              + " reproduction are on record.");
   private static final Metric FILED =
       new Metric("dossier.filed", "Filings", "", "Applications on record.");
   private static final Metric DAYS_LEFT =
@@ -41,11 +42,7 @@ class DossierEvidence implements EvidenceSource {
           "dossier.days-left",
           "Days left on the shortest clock",
           "days",
-          "Days to the last day of filing on the open route with the least; %d when no clock runs."
-              .formatted(DossierEvidence.NO_CLOCK));
-
-  /** More days than any clock has. */
-  private static final int NO_CLOCK = 9999;
+          "Days to the last day of filing on the open route with the least; met when no clock runs.");
 
   private final Descriptions descriptions;
   private final Origins origins;
@@ -122,7 +119,7 @@ class DossierEvidence implements EvidenceSource {
           @Nullable Origin origin = told.get(one.id());
           boolean complete =
               origin != null && origin.missing().isEmpty() && rooted.containsKey(one.id());
-          return told(one, complete ? 1 : 0, "", asOf, ORIGIN)
+          return told(one, complete ? 1 : 0, Metric.YES_OR_NO, asOf, ORIGIN)
               .from(1, 1, complete ? "complete" : "not complete")
               .build();
         });
@@ -136,7 +133,9 @@ class DossierEvidence implements EvidenceSource {
         all,
         one -> {
           int n = filed.getOrDefault(one.id(), List.of()).size();
-          return told(one, n, "", asOf, FILED).from(n, 1, n + " on record").build();
+          return told(one, n, "", asOf, FILED)
+              .from(n, 1, n == 1 ? "application" : "applications")
+              .build();
         });
   }
 
@@ -155,9 +154,7 @@ class DossierEvidence implements EvidenceSource {
                     told(one, it.clock().daysLeft(asOf), "days", asOf, DAYS_LEFT)
                         .from(
                             1, 1, it.route().code() + " until " + measures.date(it.clock().last())))
-            .orElseGet(
-                () ->
-                    told(one, NO_CLOCK, "days", asOf, DAYS_LEFT).from(0, 0, "no open clock runs"));
+            .orElseGet(() -> noneOpen(one, clocks, asOf));
     clocks.stream()
         .filter(it -> it.isRunOut(asOf))
         .forEach(
@@ -168,10 +165,22 @@ class DossierEvidence implements EvidenceSource {
     return told.build();
   }
 
+  /** No time is left where a last day went by; where no clock runs, nothing is asked. */
+  private static EvidenceBuilder noneOpen(Named one, List<RouteClock> clocks, LocalDate asOf) {
+    if (clocks.stream().anyMatch(it -> it.isRunOut(asOf))) {
+      return told(one, 0, "days", asOf, DAYS_LEFT).from(0, 0, "no open clock is left");
+    }
+    return citing(
+        one, Evidence.moot("no clock runs", DAYS_LEFT.unit(), asOf, DAYS_LEFT.definition()));
+  }
+
   private static EvidenceBuilder told(
       Named one, double value, String unit, LocalDate asOf, Metric metric) {
-    return Evidence.of(value, unit, asOf, metric.definition())
-        .citing("dossier " + one.code(), "/dossiers/" + one.code());
+    return citing(one, Evidence.of(value, unit, asOf, metric.definition()));
+  }
+
+  private static EvidenceBuilder citing(Named one, EvidenceBuilder told) {
+    return told.citing("dossier " + one.code(), "/dossiers/" + one.code());
   }
 
   private static Map<UUID, Evidence> each(List<Named> all, Function<Named, Evidence> tell) {

@@ -22,6 +22,7 @@ import trialwood.analysis.Interval;
  * @param discardBarred a guard forbids a discard on this evidence, an advance it does not
  * @param occasions evidence of the independent valid occasions, this one included if it is valid,
  *     newest first; empty where there is no more than this one
+ * @param moot the question does not arise, as {@code counted} says; there is no value and it is met
  * @param belief about the true value, in {@code unit}; not stored
  */
 public record Evidence(
@@ -40,6 +41,7 @@ public record Evidence(
     List<String> remarks,
     boolean discardBarred,
     List<Evidence> occasions,
+    boolean moot,
     @Nullable Belief belief) {
 
   public Evidence {
@@ -51,6 +53,11 @@ public record Evidence(
   /** There is nothing to compute from; {@code reason} says what is lacking. */
   public static Evidence noRecord(String reason) {
     return new EvidenceBuilder(null, "", null, reason).build();
+  }
+
+  /** The question does not arise: {@code why} takes the place of a value. */
+  public static EvidenceBuilder moot(String why, String unit, LocalDate asOf, String method) {
+    return new EvidenceBuilder(null, unit, asOf, method).moot(why);
   }
 
   /** A value and how it was come by; the builder takes the rest. */
@@ -76,6 +83,7 @@ public record Evidence(
         remarks,
         discardBarred,
         occasions,
+        moot,
         belief);
   }
 
@@ -101,6 +109,7 @@ public record Evidence(
         remarks,
         discardBarred,
         each,
+        moot,
         belief);
   }
 }

@@ -25,6 +25,7 @@ public final class EvidenceBuilder {
   private final List<String> remarks = new ArrayList<>();
   private boolean discardBarred;
   private List<Evidence> occasions = List.of();
+  private boolean moot;
   private @Nullable Belief belief;
 
   EvidenceBuilder(@Nullable Double value, String unit, @Nullable LocalDate asOf, String method) {
@@ -39,6 +40,12 @@ public final class EvidenceBuilder {
     this.units = units;
     this.replicates = replicates;
     this.counted = counted;
+    return this;
+  }
+
+  EvidenceBuilder moot(String why) {
+    moot = true;
+    counted = why;
     return this;
   }
 
@@ -106,6 +113,7 @@ public final class EvidenceBuilder {
         remarks,
         discardBarred,
         occasions,
+        moot,
         belief);
   }
 }

@@ -36,8 +36,8 @@ class FieldEvidence implements EvidenceSource {
       new Metric(
           "field.ortet-or-copies",
           "Ortet or copies",
-          "",
-          "1 when the ortet stands or living copies are in two places, otherwise 0.");
+          Metric.YES_OR_NO,
+          "Whether the ortet stands or living copies are in two places.");
 
   private final JdbcClient jdbc;
 
@@ -169,7 +169,7 @@ class FieldEvidence implements EvidenceSource {
                 plant ->
                     Evidence.of(
                             !plant.lost() || plant.copies() >= 2 ? 1 : 0,
-                            "",
+                            Metric.YES_OR_NO,
                             asOf,
                             "From the field tag, what happened to the ortet, and the units that"
                                 + " hold copies.")

@@ -37,16 +37,25 @@ public class Decisions {
    * Decides on the evidence of the ruling's day. Going against the line needs a reason, a hold
    * needs a day on which it ends.
    *
-   * @throws Refused when the candidate does not stand at that gate, the day has not come, no policy
-   *     was in force, or reason or date are lacking
+   * @throws Refused when the candidate does not stand at that gate, the day has not come or lies
+   *     before the last decision, no policy was in force, or reason or date are lacking
    */
   public Decision decide(Ruling ruling) {
+    past.findFirstByAccessionIdAndOnDateAfterOrderByOnDateDesc(ruling.accessionId(), ruling.on())
+        .ifPresent(
+            later -> {
+              throw new Refused(
+                  "on",
+                  "It was decided on %s already; this decision comes after that one."
+                      .formatted(Words.date(later.onDate())));
+            });
     Set<UUID> one = Set.of(ruling.accessionId());
     return decide(ruling, reviews.of(ruling.gate(), one, ruling.on()).get(ruling.accessionId()));
   }
 
   /**
-   * Decides as {@link #decide(Ruling)} does, where the candidate was reviewed among others.
+   * Decides as {@link #decide(Ruling)} does, in the order they come, where the candidate was
+   * reviewed among others.
    *
    * @param review on the ruling's day at its gate; none where no policy was in force
    */

@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import trialwood.analysis.Belief;
 import trialwood.analysis.rate.Allowance;
 import trialwood.evidence.Evidence;
+import trialwood.evidence.Metric;
 
 /**
  * Holds one criterion against one candidate's evidence. First whether it speaks for going on; then,
@@ -21,6 +22,9 @@ import trialwood.evidence.Evidence;
 record Judge(Criterion criterion, Evidence evidence, boolean outstanding) {
 
   Finding finding() {
+    if (evidence.moot()) {
+      return answer(Verdict.MEETS, "There is nothing to hold against the line.");
+    }
     if (!evidence.isRecorded()) {
       return answer(Verdict.NO_RECORD, evidence.method());
     }
@@ -36,16 +40,19 @@ record Judge(Criterion criterion, Evidence evidence, boolean outstanding) {
     double reach = line(criterion.advance());
     String value = Words.value(value(evidence), evidence.unit());
     if (criterion.direction().reaches(value(evidence), reach)) {
-      return good("%s is on the good side of the line.".formatted(value));
+      return good(
+          isYesOrNo() ? "The records say yes." : value + " is on the good side of the line.");
     }
     BigDecimal end = criterion.discard().line();
-    String shortOf = "%s does not reach the line.".formatted(value);
+    String shortOf = isYesOrNo() ? "The records say no." : value + " does not reach the line.";
     if (end == null) {
       return answer(
           Verdict.NOT_SETTLED, shortOf + " By itself this criterion never speaks for a discard.");
     }
     return poor(
-        shortOf + " Hope ends at %s.".formatted(Words.line(end, evidence.unit())),
+        isYesOrNo()
+            ? shortOf
+            : shortOf + " Hope ends at %s.".formatted(Words.line(end, evidence.unit())),
         occasion -> !criterion.direction().reaches(value(occasion), end.doubleValue()));
   }
 
@@ -152,6 +159,9 @@ record Judge(Criterion criterion, Evidence evidence, boolean outstanding) {
   }
 
   private String found() {
+    if (evidence.moot() && evidence.counted() != null) {
+      return evidence.counted();
+    }
     if (!evidence.isRecorded()) {
       return "no record";
     }
@@ -175,7 +185,14 @@ record Judge(Criterion criterion, Evidence evidence, boolean outstanding) {
     return least.isEmpty() ? line : line + " from " + least;
   }
 
+  private boolean isYesOrNo() {
+    return evidence.unit().equals(Metric.YES_OR_NO);
+  }
+
   private String reach() {
+    if (isYesOrNo()) {
+      return Words.value(number(criterion.advance().line()), evidence.unit());
+    }
     return criterion.direction().word()
         + " "
         + Words.line(criterion.advance().line(), evidence.unit());

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import org.jspecify.annotations.Nullable;
+import trialwood.evidence.Metric;
 import trialwood.web.Measures;
 
 /** How findings write values, lines and chances. */
@@ -14,8 +15,14 @@ final class Words {
 
   private Words() {}
 
-  /** Percentages with one decimal; others from 10 up with one, below with two, none padded. */
+  /**
+   * Percentages with one decimal; others from 10 up with one, below with two, none padded. What
+   * holds or does not is a yes or a no.
+   */
   static String value(double value, String unit) {
+    if (unit.equals(Metric.YES_OR_NO)) {
+      return value >= 1 ? "yes" : "no";
+    }
     if (unit.startsWith("%")) {
       return MEASURES.quantity(value, 1, unit);
     }

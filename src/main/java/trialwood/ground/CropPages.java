@@ -18,7 +18,7 @@ import trialwood.record.History;
 import trialwood.web.Change;
 import trialwood.web.EditForm;
 import trialwood.web.ForKeeper;
-import trialwood.web.ForSignedIn;
+import trialwood.web.ForStaff;
 import trialwood.web.Forms;
 import trialwood.web.NotFound;
 
@@ -39,14 +39,14 @@ class CropPages {
   }
 
   @GetMapping("/ground/crops")
-  @ForSignedIn
+  @ForStaff
   String list(Model page) {
     page.addAttribute("crops", crops.findAll(Sort.by("code")));
     return "ground/crops";
   }
 
   @GetMapping("/ground/crops/{code}")
-  @ForSignedIn
+  @ForStaff
   String show(@PathVariable String code, Model page) {
     Crop crop = crop(code);
     UUID id = Objects.requireNonNull(crop.id());

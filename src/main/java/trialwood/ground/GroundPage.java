@@ -4,7 +4,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
-import trialwood.web.ForSignedIn;
+import trialwood.web.ForStaff;
 import trialwood.web.Place;
 
 /** The way to all ground data. */
@@ -22,7 +22,7 @@ class GroundPage {
       long crops, long traits, long classes, long sites, long checks, long policies, long routes) {}
 
   @GetMapping("/ground")
-  @ForSignedIn
+  @ForStaff
   @Place(key = "ground", label = "Ground", order = 85)
   String ground(Model page) {
     page.addAttribute(

@@ -5,11 +5,11 @@ import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import trialwood.crop.ContainerClasses;
 import trialwood.dossier.FilingRoutes;
-import trialwood.web.ForSignedIn;
+import trialwood.web.ForStaff;
 
 /** What is only read here: container classes, checks, filing routes. They come by import. */
 @Controller
-@ForSignedIn
+@ForStaff
 class LookUpPages {
 
   private final ContainerClasses classes;

@@ -118,10 +118,16 @@ record PolicyLine(
   }
 
   private static String reach(Direction direction, @Nullable BigDecimal line, String unit) {
+    if (unit.equals(Metric.YES_OR_NO)) {
+      return "yes";
+    }
     return direction.word() + " " + value(line, unit);
   }
 
   private static String beyond(Direction direction, BigDecimal line, String unit) {
+    if (unit.equals(Metric.YES_OR_NO)) {
+      return "no";
+    }
     return (direction == Direction.AT_LEAST ? "below " : "above ") + value(line, unit);
   }
 

@@ -24,7 +24,7 @@ import trialwood.gate.Catalogue;
 import trialwood.gate.Criterion;
 import trialwood.gate.GatePolicies;
 import trialwood.gate.GatePolicy;
-import trialwood.web.ForSignedIn;
+import trialwood.web.ForStaff;
 
 /** The policy in force for a crop: what its six gates ask, in plain words. */
 @Controller
@@ -51,7 +51,7 @@ class PolicyPage {
    * @param crop code of the crop; the first one where none or an unknown one is named
    */
   @GetMapping("/ground/gates")
-  @ForSignedIn
+  @ForStaff
   String gates(@RequestParam(required = false) @Nullable String crop, Model page) {
     List<Crop> all = crops.findAll(Sort.by("code"));
     Crop chosen =

@@ -16,7 +16,7 @@ import trialwood.site.Sites;
 import trialwood.web.Change;
 import trialwood.web.EditForm;
 import trialwood.web.ForKeeper;
-import trialwood.web.ForSignedIn;
+import trialwood.web.ForStaff;
 import trialwood.web.Forms;
 import trialwood.web.NotFound;
 
@@ -35,14 +35,14 @@ class SitePages {
   }
 
   @GetMapping("/ground/sites")
-  @ForSignedIn
+  @ForStaff
   String list(Model page) {
     page.addAttribute("sites", sites.findAllByOrderByCode());
     return "ground/sites";
   }
 
   @GetMapping("/ground/sites/{code}")
-  @ForSignedIn
+  @ForStaff
   String show(@PathVariable String code, Model page) {
     Site site = site(code);
     page.addAttribute("site", site);

@@ -27,7 +27,7 @@ import trialwood.record.History;
 import trialwood.web.Change;
 import trialwood.web.EditForm;
 import trialwood.web.ForKeeper;
-import trialwood.web.ForSignedIn;
+import trialwood.web.ForStaff;
 import trialwood.web.Forms;
 import trialwood.web.ListQuery;
 import trialwood.web.NotFound;
@@ -54,7 +54,7 @@ class TraitPages {
   }
 
   @GetMapping("/ground/traits")
-  @ForSignedIn
+  @ForStaff
   String list(@RequestParam Map<String, String> parameters, Model page) {
     ListQuery query = ListQuery.of(parameters, "crop", "kind");
     page.addAttribute("query", query);
@@ -66,7 +66,7 @@ class TraitPages {
   }
 
   @GetMapping("/ground/traits/{crop}/{code}")
-  @ForSignedIn
+  @ForStaff
   String show(@PathVariable String crop, @PathVariable String code, Model page) {
     Trait trait = trait(crop, code);
     UUID id = Objects.requireNonNull(trait.id());

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.UUID;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import trialwood.crop.Trait;
 import trialwood.crop.TraitKind;
@@ -17,6 +18,12 @@ import trialwood.record.Recorded;
 /** One trait value on one unit on one day, in the trait's unit. */
 @Entity
 public class Observation extends CorrectableFact {
+
+  /** Figures, as the colour charts of the trade write them, perhaps behind an N or two. */
+  private static final Pattern CHART_COLOUR = Pattern.compile("N{0,2}\\d.*");
+
+  /** A sheet, one of its patches A to D, and the year of the chart. */
+  private static final Pattern PATCH = Pattern.compile("N{0,2}\\d{1,3}[A-D] (19|20)\\d\\d");
 
   private UUID unitId;
   private UUID traitId;
@@ -55,6 +62,13 @@ public class Observation extends CorrectableFact {
             reading.noneBecause() != null || isOfItsKind(reading, trait.kind()),
             "value",
             "%s is recorded as a %s.".formatted(trait.name(), trait.kind().word()))
+        .holds(
+            reading.text() == null
+                || trait.kind() != TraitKind.COLOUR
+                || !CHART_COLOUR.matcher(reading.text()).matches()
+                || PATCH.matcher(reading.text()).matches(),
+            "value",
+            "A chart colour is a sheet, a patch A to D and the year of the edition: 84B 2015.")
         .holds(
             reading.number() == null || trait.admits(reading.number()),
             "value",

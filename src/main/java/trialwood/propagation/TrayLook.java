@@ -45,7 +45,7 @@ public class TrayLook extends CorrectableFact {
             "alive",
             "%d alive, but %d were stuck.".formatted(alive, tray.stuck()))
         .holds(
-            deadRemoved + alive <= tray.stuck(),
+            alive > tray.stuck() || deadRemoved + alive <= tray.stuck(),
             "deadRemoved",
             "%d alive and %d dead, but %d were stuck.".formatted(alive, deadRemoved, tray.stuck()))
         .holds(rooted >= 0 && lifted >= 0 && deadRemoved >= 0, "lifted", "Counts start at 0.")

@@ -1,6 +1,7 @@
 package trialwood.web;
 
 import jakarta.servlet.DispatcherType;
+import java.util.regex.Pattern;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.config.annotation.web.builders.HttpSecurity;
@@ -16,6 +17,10 @@ import org.springframework.security.web.session.HttpSessionEventPublisher;
 /** Who gets in, and what a browser is told. CSRF protection and new sessions are the defaults. */
 @Configuration(proxyBeanMethods = false)
 class SecurityConfig {
+
+  /** The name of a box: alone, one of several alike, or on a line of a sheet. */
+  private static final Pattern BOX =
+      Pattern.compile("([^\\[\\]]*|[_!]?(rows|lines)\\[\\d{1,3}]\\.[^\\[\\]]*)(\\[\\d{0,3}])?");
 
   private static final String CONTENT_POLICY =
       "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
@@ -64,11 +69,15 @@ class SecurityConfig {
     return PasswordEncoderFactories.createDelegatingPasswordEncoder();
   }
 
-  /** A null character is no text: PostgreSQL cannot keep it, no person can type it. */
+  /**
+   * A null character is no text: PostgreSQL cannot keep it, no person can type it. A name that no
+   * box of ours bears (a negative line, a line of a line) is no name.
+   */
   @Bean
   StrictHttpFirewall firewall() {
     StrictHttpFirewall firewall = new StrictHttpFirewall();
     firewall.setAllowedParameterValues(value -> value.indexOf('\0') < 0);
+    firewall.setAllowedParameterNames(BOX.asMatchPredicate());
     return firewall;
   }
 }

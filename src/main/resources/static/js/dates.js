@@ -27,6 +27,8 @@ document.querySelectorAll("input.date").forEach((input) => {
     });
     return made;
   };
+  const opened = read(input.value);
+  if (opened) input.value = shown(opened);
   const row = document.createElement("div");
   row.className = "stepper";
   input.replaceWith(row);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -12,6 +13,7 @@ import trialwood.crop.Crops;
 import trialwood.field.FieldTags;
 import trialwood.lineage.Accessions;
 import trialwood.site.Sites;
+import trialwood.trial.Plots;
 
 @ExchangeTest
 class ImportTest {
@@ -32,6 +34,7 @@ class ImportTest {
   @Autowired private Sites sites;
   @Autowired private Accessions accessions;
   @Autowired private FieldTags tags;
+  @Autowired private Plots plots;
 
   @BeforeEach
   void an_empty_record() {
@@ -160,8 +163,45 @@ class ImportTest {
     assertThat(accessions.named("C18-03")).isEmpty();
   }
 
+  @Test
+  void a_trial_that_lacks_one_of_its_plots_or_says_one_twice_is_not_planted_at_all() {
+    ground();
+    load("field-tags", "trials", "trial-entries", "trial-sites");
+    String all =
+        DemoFiles.text(sheet("plots"))
+            .lines()
+            .filter(line -> line.matches("(plot|T1-).*"))
+            .collect(Collectors.joining("\n"));
+    assertThat(all.lines()).as("with the header").hasSize(97);
+
+    ImportResult lacking = take("plots", all.substring(0, all.lastIndexOf('\n')));
+    assertThat(lacking.problems())
+        .singleElement()
+        .satisfies(
+            problem -> {
+              assertThat(problem.column()).isEqualTo("plot");
+              assertThat(problem.sentence()).startsWith("Trial T1 lacks a plot: ");
+            });
+
+    ImportResult twice = take("plots", all + all.substring(all.lastIndexOf('\n')));
+    assertThat(twice.problems())
+        .singleElement()
+        .satisfies(
+            problem -> {
+              assertThat(problem.row()).isEqualTo(98);
+              assertThat(problem.column()).isEqualTo("plot");
+              assertThat(problem.sentence()).startsWith("Row 97 says this already.");
+            });
+    assertThat(plots.count()).isZero();
+    assertThat(take("plots", all).kept()).isTrue();
+  }
+
   private void ground() {
-    for (String name : List.of("crops", "sites", "people", "accessions", "populations")) {
+    load("crops", "sites", "people", "accessions", "populations");
+  }
+
+  private void load(String... names) {
+    for (String name : names) {
       Sheet sheet = sheet(name);
       assertThat(imports.take(sheet, name, DemoFiles.of(sheet)).problems()).isEmpty();
     }

@@ -130,6 +130,25 @@ class DecisionsTest {
   }
 
   @Test
+  void a_decision_cannot_be_dated_before_the_one_it_follows() {
+    decisions.decide(ruling(Stage.PROPAGATION, Choice.HOLD, null, JULY.plusYears(1)));
+
+    Ruling earlier =
+        new Ruling(
+            candidate,
+            Stage.PROPAGATION,
+            Choice.DISCARD,
+            "No room.",
+            null,
+            null,
+            JULY.minusDays(1));
+
+    assertThatThrownBy(() -> decisions.decide(earlier))
+        .isInstanceOf(Refused.class)
+        .hasMessageContaining("decided on 20\u00a0Jul\u00a02023 already");
+  }
+
+  @Test
   void a_hold_asks_for_the_day_on_which_it_ends() {
     assertThatThrownBy(() -> decisions.decide(ruling(Stage.PROPAGATION, Choice.HOLD, null, null)))
         .isInstanceOf(Refused.class)

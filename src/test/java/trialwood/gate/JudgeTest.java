@@ -15,6 +15,7 @@ import trialwood.analysis.StudentBelief;
 import trialwood.candidate.Stage;
 import trialwood.evidence.Ask;
 import trialwood.evidence.Evidence;
+import trialwood.evidence.Metric;
 import trialwood.record.Refused;
 
 class JudgeTest {
@@ -33,6 +34,36 @@ class JudgeTest {
     assertThat(count.found()).isEqualTo("91.7\u00a0% · 22, 21, 23");
     assertThat(count.asked()).isEqualTo("at least 80\u00a0% from 3 trays and 72 cuttings");
     assertThat(chance.verdict()).isEqualTo(MEETS);
+  }
+
+  @Test
+  void what_holds_or_does_not_is_answered_with_yes_or_no() {
+    Finding yes = Policy.atLeast("1").judge(yesOrNo(1), PLAIN);
+    Finding no = Policy.atLeast("1").judge(yesOrNo(0), PLAIN);
+
+    assertThat(yes.verdict()).isEqualTo(MEETS);
+    assertThat(yes.found()).isEqualTo("yes");
+    assertThat(yes.asked()).isEqualTo("yes");
+    assertThat(yes.because()).isEqualTo("The records say yes.");
+    assertThat(no.verdict()).isEqualTo(NOT_SETTLED);
+    assertThat(no.found()).isEqualTo("no");
+    assertThat(no.because()).startsWith("The records say no. By itself");
+  }
+
+  private static Evidence yesOrNo(int value) {
+    return Evidence.of(value, Metric.YES_OR_NO, LocalDate.of(2026, 11, 25), "Whether.").build();
+  }
+
+  @Test
+  void a_question_that_does_not_arise_is_met_and_says_why() {
+    Evidence noClock =
+        Evidence.moot("no clock runs", "days", LocalDate.of(2026, 11, 25), "Days left.").build();
+
+    Finding finding = Policy.atLeast("90").judge(noClock, PLAIN);
+
+    assertThat(finding.verdict()).isEqualTo(MEETS);
+    assertThat(finding.found()).isEqualTo("no clock runs");
+    assertThat(finding.asked()).isEqualTo("at least 90\u00a0days");
   }
 
   @Test

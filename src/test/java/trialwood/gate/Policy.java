@@ -64,6 +64,20 @@ final class Policy {
         DiscardOccasions.ONE);
   }
 
+  /** A fact of the dossier that never speaks for a discard. */
+  static Criterion atLeast(String line) {
+    return criterion(
+        Stage.DOSSIER,
+        "at-least",
+        Kind.FACT,
+        "dossier.any",
+        Direction.AT_LEAST,
+        Threshold.at(line),
+        Threshold.NONE,
+        LeastEvidence.NONE,
+        DiscardOccasions.ONE);
+  }
+
   static Criterion survives() {
     return survives(Stage.CONTAINER_1);
   }

@@ -197,7 +197,7 @@ class TrialPagesTest {
     event(bloom, "")
         .andExpect(status().isOk())
         .andExpect(content().string(containsString("Say from when until when")));
-    event(bloom, "2025-12-31").andExpect(redirectedUrl("/trials/T1"));
+    event(bloom, "2025-12-31").andExpect(redirectedUrl("/trials/T1/sites/HB"));
   }
 
   @Test
@@ -220,6 +220,28 @@ class TrialPagesTest {
         .andExpect(content().string(containsString("in place of 8: read off the wrong row")));
     assertThat(observations.findById(wrong)).isPresent();
     correct(page, "9.6", "again", Someone.as(Role.BENCH)).andExpect(status().isNotFound());
+  }
+
+  @Test
+  void a_cooperator_reports_an_event_on_his_own_land_only() throws Exception {
+    var cooperator = Someone.cooperatorAt(ground.id("CH"));
+    drift("HB").andExpect(status().isNotFound());
+    drift("CH").andExpect(redirectedUrl("/trials/T1/sites/CH"));
+    observations.flush();
+    web.perform(get("/trials/T1/sites/CH").with(cooperator))
+        .andExpect(content().string(containsString("drift from the neighbour")));
+  }
+
+  private ResultActions drift(String site) throws Exception {
+    return web.perform(
+        post("/trials/T1/sites/%s/events/new".formatted(site))
+            .param("formKey", UUID.randomUUID().toString())
+            .param("event", "DRIFT-" + site)
+            .param("on", "2025-10-02")
+            .param("kind", "HERBICIDE")
+            .param("note", "drift from the neighbour")
+            .with(Someone.cooperatorAt(ground.id("CH")))
+            .with(csrf()));
   }
 
   @Test

@@ -146,7 +146,7 @@ class ShiftPages {
     Boxes boxes = new Boxes(said, choices.today());
     var from = boxes.date("from", form.from());
     int number = boxes.count("number", form.number(), "Write how many get a number, such as 12.");
-    if (number < 1 || number > MOST_NUMBERED) {
+    if (!said.hasFieldErrors("number") && (number < 1 || number > MOST_NUMBERED)) {
       boxes.wrong("number", "From 1 to %d plants at a time.".formatted(MOST_NUMBERED));
     }
     int last =

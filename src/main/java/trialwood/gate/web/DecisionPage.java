@@ -76,7 +76,7 @@ class DecisionPage {
       @AuthenticationPrincipal SignedIn account,
       Model page) {
     LocalDate today = LocalDate.now(clock);
-    LocalDate day = Typed.date(asOf == null ? "" : asOf, today).orElse(today);
+    LocalDate day = day(asOf, today);
     page.addAttribute("form", DecisionForm.fresh(day, account.personId()));
     return show(gate, code, day, page);
   }
@@ -97,11 +97,9 @@ class DecisionPage {
         form,
         said,
         () -> decisions.decide(Objects.requireNonNull(form).ruling(id(accession), stage, today)))) {
-      LocalDate day =
-          form == null || form.on() == null
-              ? today
-              : Typed.date(form.on(), today).filter(on -> !on.isAfter(today)).orElse(today);
-      return show(gate, code, day, page);
+      LocalDate day = day(form == null ? null : form.on(), today);
+      boolean reviewed = !reviews.of(stage, Set.of(id(accession)), day).isEmpty();
+      return show(gate, code, reviewed ? day : today, page);
     }
     next.addFlashAttribute("status", accession.code() + ": the decision is on record.");
     return "redirect:/gates/" + stage.key();
@@ -126,6 +124,13 @@ class DecisionPage {
     page.addAttribute("past", minutes.of(accession));
     page.addAttribute("people", persons.findByActiveTrueOrderByInitials());
     return "gate/decision";
+  }
+
+  /** A date that cannot be read, or has not come, is today. */
+  private static LocalDate day(@Nullable String typed, LocalDate today) {
+    return Typed.date(typed == null ? "" : typed, today)
+        .filter(day -> !day.isAfter(today))
+        .orElse(today);
   }
 
   private static boolean isOpen(Candidate candidate, Stage gate) {

@@ -12,6 +12,7 @@ import trialwood.propagation.Sticking;
 import trialwood.propagation.StickingRun;
 import trialwood.web.Entry;
 import trialwood.web.Form;
+import trialwood.web.Typed;
 
 /** One accession's cuttings in a run, in trays of equal filling, a block each. */
 record BatchForm(
@@ -43,7 +44,8 @@ record BatchForm(
     }
     LocalDate day = entry.day("on", on, today);
     int number = entry.count("trays", trays);
-    if (number < 1 || number > MOST_TRAYS) {
+    if (Typed.count(Objects.requireNonNullElse(trays, "")).isPresent()
+        && (number < 1 || number > MOST_TRAYS)) {
       entry.wrong("trays", "A batch is stuck in 1 to 60 trays.");
     }
     int room = entry.count("cells", cells);

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.security.core.annotation.AuthenticationPrincipal;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -19,15 +20,17 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.crop.Trait;
 import trialwood.crop.Traits;
 import trialwood.people.Persons;
+import trialwood.people.Role;
+import trialwood.people.SignedIn;
 import trialwood.trial.SiteEvent;
 import trialwood.trial.TrialRecords;
-import trialwood.web.ForBench;
+import trialwood.web.Allowed;
 import trialwood.web.Forms;
 import trialwood.web.NotFound;
 
 /** Takes what befell a site of a trial, and what it takes out of the reckoning. */
 @Controller
-@ForBench
+@Allowed({Role.BENCH, Role.BREEDER, Role.ADMINISTRATOR, Role.COOPERATOR})
 @RequestMapping("/trials/{code}/sites/{site}/events/new")
 class EventPages {
 
@@ -54,15 +57,23 @@ class EventPages {
   }
 
   @ModelAttribute
-  void frame(@PathVariable String code, @PathVariable String site, Model page) {
+  void frame(
+      @PathVariable String code,
+      @PathVariable String site,
+      @AuthenticationPrincipal SignedIn account,
+      Model page) {
     TrialBook.SiteRow planted =
-        book.site(code, site).orElseThrow(NotFound.of("trial %s at %s".formatted(code, site)));
+        book.site(code, site)
+            .filter(at -> account.mayEnter(at.siteId()))
+            .orElseThrow(NotFound.of("trial %s at %s".formatted(code, site)));
     TrialBook.TrialRow trial = book.trial(code).orElseThrow();
     Map<String, String> kinds = new LinkedHashMap<>();
     Arrays.stream(SiteEvent.Kind.values()).forEach(kind -> kinds.put(kind.name(), kind.word()));
     page.addAttribute("site", planted);
     page.addAttribute("kinds", kinds);
-    page.addAttribute("people", persons.findByActiveTrueOrderByInitials());
+    page.addAttribute(
+        "people",
+        account.role() == Role.COOPERATOR ? List.of() : persons.findByActiveTrueOrderByInitials());
     page.addAttribute(
         "taken",
         traits.findByCropIdOrderByCode(trial.cropId()).stream()
@@ -93,6 +104,7 @@ class EventPages {
     }
     next.addFlashAttribute("status", "The event is on record.");
     next.addAttribute("trial", site.trial());
-    return "redirect:/trials/{trial}";
+    next.addAttribute("place", site.site());
+    return "redirect:/trials/{trial}/sites/{place}";
   }
 }

@@ -113,6 +113,11 @@ class TrialPages {
             .filter(at -> account.mayEnter(at.siteId()))
             .orElseThrow(NotFound.of("trial %s at %s".formatted(code, site)));
     page.addAttribute("site", planted);
+    page.addAttribute(
+        "events",
+        book.events(book.trial(code).orElseThrow().id()).stream()
+            .filter(event -> event.site().equals(planted.name()))
+            .toList());
     page.addAttribute("coded", account.role() == Role.COOPERATOR);
     page.addAttribute("plots", book.plots(planted.id(), LocalDate.now(clock)));
     return "trial/site";

@@ -168,6 +168,20 @@ class DossierPagesTest {
   }
 
   @Test
+  void a_clock_that_ran_out_leaves_no_days_and_is_not_taken_for_no_clock() throws Exception {
+    send(
+            "/dossiers/D18-02/disclosures/new",
+            Map.of("on", "3 May 2025", "kind", "SALE", "territory", "US", "number", "12"))
+        .andExpect(redirectedUrl("/dossiers/D18-02"));
+
+    Evidence late = ask("dossier.days-left", LocalDate.of(2026, 6, 1));
+
+    assertThat(late.moot()).isFalse();
+    assertThat(late.value()).isZero();
+    assertThat(late.remarks()).anyMatch(it -> it.contains("ran out on"));
+  }
+
+  @Test
   void what_is_wrong_with_a_disclosure_is_said_and_what_was_typed_stays() throws Exception {
     send("/dossiers/D18-02/disclosures/new", Map.of("on", "soon", "toWhom", "a village"))
         .andExpect(status().isOk())
@@ -183,7 +197,8 @@ class DossierPagesTest {
   void a_trait_counts_as_described_from_ten_plants_on() throws Exception {
     assertThat(ask("dossier.described", HEARD).value()).isEqualTo(50);
     assertThat(ask("dossier.origin", HEARD).value()).isZero();
-    assertThat(ask("dossier.days-left", HEARD).value()).isEqualTo(9999);
+    assertThat(ask("dossier.days-left", HEARD).moot()).isTrue();
+    assertThat(ask("dossier.days-left", HEARD).counted()).isEqualTo("no clock runs");
     open("/dossiers/D18-02")
         .andExpect(content().string(containsString("75.5\u00a0mm")))
         .andExpect(content().string(containsString("Petiole length: 0 of 10")));

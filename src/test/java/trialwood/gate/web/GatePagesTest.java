@@ -140,6 +140,26 @@ class GatePagesTest {
   }
 
   @Test
+  void a_day_before_any_policy_is_refused_on_the_form_that_keeps_what_was_typed() throws Exception {
+    String page =
+        answer(
+                form(UUID.randomUUID(), "HOLD", "1 Jan 1999")
+                    .param("reason", "Too few.")
+                    .param("holdUntil", "31 Dec 2030"))
+            .getContentAsString();
+
+    assertThat(page)
+        .contains("No gate policy was in force for the crop on that day.")
+        .contains("Too few.", "value=\"31 Dec 2030\"", "Put it on record");
+  }
+
+  @Test
+  void a_day_that_has_not_come_is_shown_as_today() throws Exception {
+    assertThat(read("/gates/propagation/" + code + "?asOf=2999-01-01", Role.BREEDER))
+        .doesNotContain("2999");
+  }
+
+  @Test
   void what_no_form_could_send_is_answered_with_the_form() throws Exception {
     MockHttpServletResponse answer =
         answer(
@@ -191,10 +211,14 @@ class GatePagesTest {
   }
 
   private MockHttpServletRequestBuilder form(UUID key, String choice) {
+    return form(key, choice, "today");
+  }
+
+  private MockHttpServletRequestBuilder form(UUID key, String choice, String on) {
     return post("/gates/propagation/" + code)
         .param("formKey", key.toString())
         .param("choice", choice)
-        .param("on", "today")
+        .param("on", on)
         .param("by", breeder.toString());
   }
 
