@@ -11,6 +11,8 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import trialwood.analysis.trial.PlotValue;
+import trialwood.analysis.trial.SiteSeason;
 
 /**
  * Reads the means of entries over their plots, by site and season, in three statements however many
@@ -125,6 +127,39 @@ public class SeasonMeans {
         .param("asOf", asOf)
         .param("trials", trials)
         .query(SeasonMean.class)
+        .list();
+  }
+
+  /** The trait on the single plots of one trial, a plot's looks of one season as their mean. */
+  public List<PlotValue> plots(UUID traitId, UUID trialId, LocalDate asOf) {
+    return jdbc.sql(
+            SEEN
+                + """
+                , by_plot as (
+                  select site_id, unit_id, accession_id, season,
+                         avg(case when event is null then number_value end) as mean
+                  from seen
+                  group by site_id, unit_id, accession_id, season)
+                select s.code as site, b.season, a.code as accession, p.block, u.label, b.mean
+                from by_plot b
+                join site s on s.id = b.site_id
+                join accession a on a.id = b.accession_id
+                join plot p on p.unit_id = b.unit_id
+                join unit u on u.id = b.unit_id
+                where b.mean is not null
+                order by s.code, b.season, u.label
+                """)
+        .param("trait", traitId)
+        .param("asOf", asOf)
+        .param("trials", List.of(trialId))
+        .query(
+            (row, n) ->
+                new PlotValue(
+                    row.getString("accession"),
+                    new SiteSeason(row.getString("site"), row.getInt("season")),
+                    row.getString("block"),
+                    row.getString("label"),
+                    row.getDouble("mean")))
         .list();
   }
 

@@ -8,11 +8,9 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import trialwood.analysis.Answer;
 import trialwood.analysis.Interval;
 import trialwood.analysis.trial.Better;
 import trialwood.analysis.trial.CheckComparison;
-import trialwood.analysis.trial.EntryMeans;
 import trialwood.analysis.trial.SiteSeason;
 import trialwood.crop.Trait;
 import trialwood.trial.Direction;
@@ -27,13 +25,8 @@ import trialwood.web.IntervalPicture;
  * @param columns the site-seasons in order
  * @param rows one an entry
  * @param scale the common axis of the pictures; none where nothing can be pictured
- * @param lack why there are no adjusted means; none where there are
  */
-record TraitTable(
-    List<SiteSeason> columns,
-    List<Row> rows,
-    @Nullable IntervalPicture scale,
-    @Nullable String lack) {
+record TraitTable(List<SiteSeason> columns, List<Row> rows, @Nullable IntervalPicture scale) {
 
   /**
    * An entry.
@@ -46,7 +39,7 @@ record TraitTable(
   record Row(
       TrialBook.EntryRow entry,
       List<Optional<SeasonMean>> cells,
-      @Nullable Double adjusted,
+      AcrossSites.@Nullable Mean adjusted,
       @Nullable CheckComparison compared,
       @Nullable IntervalPicture picture,
       @Nullable Double chance) {}
@@ -54,7 +47,11 @@ record TraitTable(
   private static final double LEVEL = 0.95;
 
   static TraitTable of(
-      Trait trait, TraitSeasons seasons, List<TrialBook.EntryRow> entries, String check) {
+      Trait trait,
+      TraitSeasons seasons,
+      AcrossSites across,
+      List<TrialBook.EntryRow> entries,
+      String check) {
     Optional<Better> better = Direction.of(trait);
     List<SiteSeason> columns = seasons.planned();
     Map<String, Map<SiteSeason, SeasonMean>> means =
@@ -65,10 +62,6 @@ record TraitTable(
                     SeasonMean::accession,
                     Collectors.toMap(
                         mean -> new SiteSeason(mean.site(), mean.season()), Function.identity())));
-    Answer<EntryMeans> fitted =
-        seasons.cells().isEmpty()
-            ? Answer.lacking("Nothing to reckon with.")
-            : EntryMeans.of(seasons.cells());
     List<Row> rows = new ArrayList<>();
     for (TrialBook.EntryRow entry : entries) {
       Map<SiteSeason, SeasonMean> own = means.getOrDefault(entry.code(), Map.of());
@@ -83,16 +76,14 @@ record TraitTable(
           new Row(
               entry,
               columns.stream().map(at -> Optional.ofNullable(own.get(at))).toList(),
-              own.isEmpty()
-                  ? null
-                  : fitted.value().map(all -> all.of(entry.code()).mean().estimate()).orElse(null),
+              across.means().get(entry.code()),
               compared,
               null,
               compared == null || better.isEmpty()
                   ? null
                   : compared.chanceBetter().value().orElse(null)));
     }
-    return new TraitTable(columns, rows, null, fitted.lack().orElse(null)).pictured(trait);
+    return new TraitTable(columns, rows, null).pictured(trait);
   }
 
   private TraitTable pictured(Trait trait) {
@@ -119,8 +110,7 @@ record TraitTable(
         Direction.of(trait).filter(better -> better == Better.LOWER).isPresent()
             ? axis.stayingUnder(0)
             : axis.reaching(0);
-    return new TraitTable(
-        columns, rows.stream().map(row -> pictured(row, line)).toList(), line, lack);
+    return new TraitTable(columns, rows.stream().map(row -> pictured(row, line)).toList(), line);
   }
 
   private static Row pictured(Row row, IntervalPicture line) {

@@ -15,6 +15,7 @@ import trialwood.crop.Trait;
 import trialwood.crop.Traits;
 import trialwood.people.Role;
 import trialwood.people.SignedIn;
+import trialwood.trial.Direction;
 import trialwood.trial.SeasonMeans;
 import trialwood.trial.TraitSeasons;
 import trialwood.web.ForSignedIn;
@@ -82,13 +83,21 @@ class TrialPages {
         check
             .filter(asked -> entries.stream().anyMatch(entry -> entry.code().equals(asked)))
             .orElseGet(() -> firstCheck(entries));
-    TraitSeasons seasons = means.of(trait.id(), Set.of(trial.id()), LocalDate.now(clock));
+    LocalDate today = LocalDate.now(clock);
+    TraitSeasons seasons = means.of(trait.id(), Set.of(trial.id()), today);
+    AcrossSites across =
+        AcrossSites.of(
+            means.plots(trait.id(), trial.id(), today),
+            seasons.cells(),
+            Direction.of(trait),
+            against);
     page.addAttribute("trial", trial);
     page.addAttribute("trait", trait);
     page.addAttribute("entries", entries);
     page.addAttribute("against", against);
     page.addAttribute("seasons", seasons);
-    page.addAttribute("table", TraitTable.of(trait, seasons, entries, against));
+    page.addAttribute("across", across);
+    page.addAttribute("table", TraitTable.of(trait, seasons, across, entries, against));
     return "trial/trait";
   }
 
