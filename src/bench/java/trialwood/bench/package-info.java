@@ -1,0 +1,3 @@
+/** Benchmarks of the arithmetic; {@code ./mvnw -Pbench verify} runs them all. */
+@org.jspecify.annotations.NullMarked
+package trialwood.bench;
