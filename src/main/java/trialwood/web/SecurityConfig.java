@@ -20,7 +20,8 @@ class SecurityConfig {
 
   /** The name of a box: alone, one of several alike, or on a line of a sheet. */
   private static final Pattern BOX =
-      Pattern.compile("([^\\[\\]]*|[_!]?(rows|lines)\\[\\d{1,3}]\\.[^\\[\\]]*)(\\[\\d{0,3}])?");
+      Pattern.compile(
+          "([^\\[\\]]*|[_!]?(rows|lines|sources)\\[\\d{1,3}]\\.[^\\[\\]]*)(\\[\\d{0,3}])?");
 
   private static final String CONTENT_POLICY =
       "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self' data:;"
