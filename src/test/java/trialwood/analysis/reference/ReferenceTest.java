@@ -23,8 +23,10 @@ class ReferenceTest {
 
   private static final Map<String, Function<Row, Object>> METHODS =
       methods(
-          new Rates(),
+          new Counts(),
+          new TrayCounts(),
           new Times(),
+          new KnownTimes(),
           new Means(),
           new Quantiles(),
           new Mixed(),
