@@ -22,6 +22,7 @@ public final class ReferenceFolder {
   private static final String OURS = "src/test/resources/reference";
 
   private final Path path;
+  private final Map<Path, List<Row>> rows = new ConcurrentHashMap<>();
   private final Map<String, DataFile> data = new ConcurrentHashMap<>();
 
   private ReferenceFolder(Path path) {
@@ -72,6 +73,10 @@ public final class ReferenceFolder {
   }
 
   private Stream<Row> rows(Path file) {
+    return rows.computeIfAbsent(file, this::read).stream();
+  }
+
+  private List<Row> read(Path file) {
     return records(file).stream()
         .map(
             line ->
@@ -85,7 +90,8 @@ public final class ReferenceFolder {
                     line.get("key"),
                     line.get("value"),
                     Double.parseDouble(line.get("tol_abs")),
-                    Double.parseDouble(line.get("tol_rel"))));
+                    Double.parseDouble(line.get("tol_rel"))))
+        .toList();
   }
 
   private static List<CSVRecord> records(Path file) {
