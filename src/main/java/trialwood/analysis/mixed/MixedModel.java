@@ -1,6 +1,7 @@
 package trialwood.analysis.mixed;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import trialwood.analysis.Answer;
 import trialwood.analysis.Refuse;
@@ -86,15 +87,21 @@ public final class MixedModel {
         return Answer.lacking(trouble);
       }
     }
-    Layout layout = Layout.of(values, columns, random);
+    double centre = Arrays.stream(values).average().orElseThrow();
+    Layout layout = Layout.of(about(centre), columns, random);
     Moments moments = Moments.of(values, columns, layout);
     if (!(moments.total() > 0)) {
       return Answer.lacking("The values do not vary.");
     }
     RemlSearch.End end = RemlSearch.from(layout, moments.start());
     return end.settled()
-        ? Answer.known(new MixedFit(end))
+        ? Answer.known(new MixedFit(end, centre))
         : Answer.lacking("The variances did not settle.");
+  }
+
+  /** Values less their centre: far from 0 the squares would drown what they differ by. */
+  private double[] about(double centre) {
+    return Arrays.stream(values).map(value -> value - centre).toArray();
   }
 
   /** Why a random term cannot be told from another or from the residual; empty if it can. */

@@ -2,6 +2,7 @@ package trialwood.analysis.mixed;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.function.Function;
@@ -126,5 +127,14 @@ final class Field {
       sums[level] /= counts[level];
     }
     return sums;
+  }
+
+  /** Groups of these sizes, one after the other. */
+  static Factor groups(int... sizes) {
+    var labels = new ArrayList<String>();
+    for (int group = 0; group < sizes.length; group++) {
+      labels.addAll(Collections.nCopies(sizes[group], "g" + group));
+    }
+    return Factor.of("group", labels);
   }
 }
