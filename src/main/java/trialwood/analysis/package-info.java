@@ -8,7 +8,8 @@
  * with an {@link trialwood.analysis.Answer.Lacking} that says what is lacking. Nothing returns NaN.
  *
  * <p>Proportions are fractions of 1, days whole days after sticking. Nothing here knows the rest of
- * the application: the package uses the JDK, Commons Statistics and EJML and nothing else.
+ * the application: the package uses the JDK, Commons Statistics, the gamma functions of Commons
+ * Numbers and EJML, and nothing else.
  */
 @org.jspecify.annotations.NullMarked
 package trialwood.analysis;

@@ -2,6 +2,7 @@ package trialwood.analysis.mixed;
 
 import java.util.List;
 import org.ejml.data.DMatrixRMaj;
+import trialwood.analysis.Refuse;
 
 /**
  * Means of the levels of a fixed factor, with the covariance of their errors.
@@ -26,17 +27,26 @@ public record AdjustedMeans(List<String> levels, double[] means, DMatrixRMaj cov
     return Math.sqrt(differenceVariance(index(one), index(other)));
   }
 
-  /** Mean over all pairs of the variance of their difference. */
+  /**
+   * Mean over all pairs of the variance of their difference.
+   *
+   * @throws IllegalArgumentException if there is one mean only
+   */
   public double meanDifferenceVariance() {
     return overPairs(false);
   }
 
-  /** Mean over all pairs of the standard error of their difference. */
+  /**
+   * Mean over all pairs of the standard error of their difference.
+   *
+   * @throws IllegalArgumentException if there is one mean only
+   */
   public double meanSed() {
     return overPairs(true);
   }
 
   private double overPairs(boolean root) {
+    Refuse.unless(means.length > 1, "One mean alone has no difference.");
     double sum = 0;
     int pairs = 0;
     for (int i = 0; i < means.length; i++) {

@@ -12,11 +12,16 @@ public final class MixedFit {
   private final Evaluation at;
   private final Layout layout;
   private final DMatrixRMaj errors;
+  private final double centre;
 
-  MixedFit(RemlSearch.End end) {
+  /**
+   * @param end of the search on values less their centre
+   */
+  MixedFit(RemlSearch.End end, double centre) {
     this.at = end.at();
     this.layout = at.layout();
     this.errors = at.errorCovariance();
+    this.centre = centre;
   }
 
   public int values() {
@@ -70,7 +75,7 @@ public final class MixedFit {
     var effects = new ArrayList<FixedEffect>();
     double[] base = new double[fixed.count()];
     base[fixed.columns()[0][0]] = 1;
-    effects.add(effect("", "", base));
+    effects.add(effect("", "", base, centre));
     for (int f = 0; f < fixed.columns().length; f++) {
       for (int level = 1; level < fixed.columns()[f].length; level++) {
         int column = fixed.columns()[f][level];
@@ -79,18 +84,18 @@ public final class MixedFit {
           weights[column] = 1;
           weights[fixed.columns()[0][0]] -= f == 0 ? 1 : 0;
           Factor factor = fixed.factors().get(f);
-          effects.add(effect(factor.name(), factor.levels().get(level), weights));
+          effects.add(effect(factor.name(), factor.levels().get(level), weights, 0));
         }
       }
     }
     return List.copyOf(effects);
   }
 
-  private FixedEffect effect(String factor, String level, double[] weights) {
+  private FixedEffect effect(String factor, String level, double[] weights, double zero) {
     return new FixedEffect(
         factor,
         level,
-        Products.dot(weights, at.effects()),
+        zero + Products.dot(weights, at.effects()),
         Math.sqrt(Products.quadratic(errors, weights, weights)));
   }
 
@@ -111,7 +116,7 @@ public final class MixedFit {
     double[] means = new double[levels.size()];
     for (int level = 0; level < means.length; level++) {
       weights[level] = fixed.meanOf(target, level);
-      means[level] = Products.dot(weights[level], at.effects());
+      means[level] = centre + Products.dot(weights[level], at.effects());
     }
     var covariance = new DMatrixRMaj(means.length, means.length);
     for (int i = 0; i < means.length; i++) {

@@ -1,6 +1,7 @@
 package trialwood.analysis.mixed;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import trialwood.analysis.Answer;
@@ -87,15 +88,22 @@ public final class MixedModel {
         return Answer.lacking(trouble.get());
       }
     }
-    Layout layout = Layout.of(values, columns, random);
-    Moments moments = Moments.of(values, columns, layout);
+    double centre = Arrays.stream(values).average().orElseThrow();
+    double[] centred = about(centre);
+    Layout layout = Layout.of(centred, columns, random);
+    Moments moments = Moments.of(centred, columns, layout);
     if (!(moments.total() > 0)) {
       return Answer.lacking("The values do not vary.");
     }
     RemlSearch.End end = RemlSearch.from(layout, moments.start());
     return end.settled()
-        ? Answer.known(new MixedFit(end))
+        ? Answer.known(new MixedFit(end, centre))
         : Answer.lacking("The variances did not settle.");
+  }
+
+  /** Values less their centre: far from 0 the squares would drown what they differ by. */
+  private double[] about(double centre) {
+    return Arrays.stream(values).map(value -> value - centre).toArray();
   }
 
   /**

@@ -81,6 +81,18 @@ class UniformityTest {
     assertThat(Uniformity.of(CANDIDATE, references().subList(1, 33)))
         .isInstanceOf(Answer.Lacking.class);
     assertThat(Uniformity.of(List.of(), List.of())).isInstanceOf(Answer.Lacking.class);
+    List<VarietyYear> otherYear = new ArrayList<>(CANDIDATE.subList(0, 2));
+    otherYear.add(new VarietyYear("C1", 9, 48, 8.1));
+    assertThat(Uniformity.of(otherYear, references()).lack())
+        .hasValue("The candidate must be measured once in every year of its references.");
+  }
+
+  @Test
+  void a_limit_has_a_level_inside_0_and_1() {
+    Uniformity uniformity = Uniformity.of(CANDIDATE, references()).value().orElseThrow();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> uniformity.limit(1))
+        .withMessageContaining("level of a test");
   }
 
   @Test

@@ -5,41 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.SplittableRandom;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 import trialwood.analysis.Interval;
-import trialwood.analysis.Reference;
 
 class BinomialIntervalTest {
-
-  static Stream<Reference.Row> twoSided() {
-    return Stream.of("wilson", "clopper_pearson", "jeffreys")
-        .flatMap(method -> Reference.rows("01-binomial-intervals.csv", method));
-  }
-
-  static Stream<Reference.Row> oneSided() {
-    return Stream.of("wilson_1s", "clopper_pearson_1s")
-        .flatMap(method -> Reference.rows("01-binomial-intervals.csv", method));
-  }
-
-  @ParameterizedTest
-  @MethodSource("twoSided")
-  void the_intervals_agree_with_R(Reference.Row row) {
-    Interval interval = interval(row, row.number("conf"));
-    row.matches(row.quantity().equals("lower") ? interval.low() : interval.high());
-  }
-
-  @ParameterizedTest
-  @MethodSource("oneSided")
-  void a_one_sided_limit_is_the_end_of_a_two_sided_interval(Reference.Row row) {
-    Interval interval = interval(row, 2 * row.number("conf") - 1);
-    row.matches(row.quantity().equals("lower") ? interval.low() : interval.high());
-  }
 
   @RepeatedTest(50)
   void the_exact_interval_holds_the_share_and_mirrors_with_it(RepetitionInfo repetition) {
@@ -66,15 +39,5 @@ class BinomialIntervalTest {
         .withMessageContaining("level");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> BinomialInterval.clopperPearson(20, 24, Double.NaN));
-  }
-
-  private static Interval interval(Reference.Row row, double level) {
-    int x = row.whole("x");
-    int n = row.whole("n");
-    return switch (row.method().replace("_1s", "")) {
-      case "wilson" -> BinomialInterval.wilson(x, n, level);
-      case "jeffreys" -> BinomialInterval.jeffreys(x, n, level);
-      default -> BinomialInterval.clopperPearson(x, n, level);
-    };
   }
 }

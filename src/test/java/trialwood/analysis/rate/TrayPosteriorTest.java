@@ -9,51 +9,15 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.apache.commons.statistics.distribution.BetaDistribution;
 import org.junit.jupiter.api.RepeatedTest;
 import org.junit.jupiter.api.RepetitionInfo;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.MethodSource;
 import trialwood.analysis.Interval;
-import trialwood.analysis.Reference;
 
 class TrayPosteriorTest {
-
-  static Stream<Reference.Row> rows() {
-    return Reference.rows("15-tray-posterior.csv", "tray_posterior");
-  }
-
-  @ParameterizedTest
-  @MethodSource("rows")
-  void the_posterior_agrees_with_independent_quadrature(Reference.Row row) {
-    double[] rooted = row.numbers("x");
-    double[] stuck = row.numbers("n");
-    double[] share = row.numbers("prior_p");
-    double[] likeness = row.numbers("prior_rho");
-    List<TrayCount> trays =
-        IntStream.range(0, stuck.length)
-            .mapToObj(i -> new TrayCount((int) rooted[i], (int) stuck[i]))
-            .toList();
-    TrayPosterior posterior =
-        TrayPosterior.of(
-            trays,
-            new TrayPrior(
-                new BetaPrior(share[0], share[1]), new BetaPrior(likeness[0], likeness[1])));
-    row.matches(
-        switch (row.quantity()) {
-          case "mean" -> posterior.mean();
-          case "sd" -> posterior.sd();
-          case "rho_mean" -> posterior.rhoMean();
-          case "log_evidence" -> posterior.logEvidence();
-          case "pr_ge" -> posterior.chanceAtLeast(row.keyNumber());
-          case "quantile" -> posterior.quantile(row.keyNumber());
-          default -> throw new IllegalStateException(row.quantity());
-        });
-  }
 
   @Test
   void without_likeness_inside_a_tray_the_posterior_is_the_beta_of_the_pooled_count() {

@@ -5,18 +5,18 @@ import java.util.List;
 import org.apache.commons.csv.CSVRecord;
 
 /** Raw data by column; an empty cell is a missing value. */
-record DataFile(List<CSVRecord> lines) {
+public record DataFile(List<CSVRecord> lines) {
 
-  int size() {
+  public int size() {
     return lines.size();
   }
 
-  boolean has(String column) {
+  public boolean has(String column) {
     return !lines.isEmpty() && lines.get(0).isMapped(column);
   }
 
   /** A column as text; {@code env} is site and year where there is no such column. */
-  List<String> text(String column) {
+  public List<String> text(String column) {
     if (column.equals("env") && !has("env") && has("site") && has("year")) {
       return lines.stream().map(line -> line.get("site") + "_" + line.get("year")).toList();
     }
@@ -28,7 +28,7 @@ record DataFile(List<CSVRecord> lines) {
   }
 
   /** A column as numbers; NaN where the cell is empty. */
-  double[] numbers(String column) {
+  public double[] numbers(String column) {
     return lines.stream().mapToDouble(line -> number(line.get(column))).toArray();
   }
 

@@ -13,7 +13,6 @@ final class LeftOut {
           Map.entry("anova_splitplot", SPLIT_PLOTS),
           Map.entry("splitplot_means", SPLIT_PLOTS),
           Map.entry("splitplot_sed", SPLIT_PLOTS),
-          Map.entry("anova_latin_square", "no trial here is laid out as a Latin square"),
           Map.entry("gge", "the pictures of stability here come from AMMI"),
           Map.entry("logistic_growth", "shrubs in pots are measured too seldom for an S-curve"),
           Map.entry("friedman", "values in blocks are compared by their means"),

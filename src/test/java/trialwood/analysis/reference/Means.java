@@ -26,11 +26,17 @@ final class Means implements Family {
   public Map<String, Function<Row, Object>> methods() {
     Map<String, Function<Row, Object>> methods = new HashMap<>();
     methods.put("group", this::group);
-    for (String name : List.of("anova_oneway", "anova_rcbd", "anova_twoway.type1", "anova_lm")) {
+    for (String name :
+        List.of(
+            "anova_oneway",
+            "anova_rcbd",
+            "anova_latin_square",
+            "anova_twoway.type1",
+            "anova_lm",
+            "lm_anova",
+            "nist_anova")) {
       methods.put(name, row -> anova(row, fits.model(row).sequential()));
     }
-    methods.put("lm_anova", row -> anova(row, fits.model(row).sequential()));
-    methods.put("nist_anova", row -> anova(row, fits.model(row).sequential()));
     for (String name : List.of("anova_rcbd.adjusted", "anova_twoway.type2")) {
       methods.put(name, row -> anova(row, fits.model(row).adjusted()));
     }

@@ -1,14 +1,11 @@
 package trialwood.analysis.reference;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import trialwood.analysis.mixed.AdjustedMeans;
@@ -22,8 +19,6 @@ import trialwood.analysis.mixed.VarianceComponent;
 
 /** Variance components, adjusted and shrunken means: 06 and 13. */
 final class Mixed implements Family {
-
-  private static final Pattern RANDOM = Pattern.compile("\\(\\s*1\\s*\\|\\s*([^)]+?)\\s*\\)");
 
   private final Map<String, MixedFit> fits = new HashMap<>();
   private final Map<String, List<RandomEffect>> effects = new HashMap<>();
@@ -145,13 +140,8 @@ final class Mixed implements Family {
 
   /** The last fixed factor is the one whose means are asked for. */
   private static String entries(Row row) {
-    String formula = row.input("model");
-    String fixed = RANDOM.matcher(formula.substring(formula.indexOf('~') + 1)).replaceAll("");
-    return Arrays.stream(fixed.split("\\+"))
-        .map(String::strip)
-        .filter(term -> !term.isEmpty())
-        .reduce((first, second) -> second)
-        .orElseThrow();
+    List<String> terms = Formula.of(row.input("model")).terms();
+    return terms.get(terms.size() - 1);
   }
 
   private MixedFit fit(Row row, String dropped) {
@@ -161,50 +151,31 @@ final class Mixed implements Family {
 
   private static MixedFit fresh(Row row, String dropped) {
     DataFile data = row.data();
-    String formula = row.input("model");
-    String response = formula.substring(0, formula.indexOf('~')).strip();
-    double[] values = data.numbers(response);
+    Formula formula = Formula.of(row.input("model"));
+    double[] values = data.numbers(formula.response());
     int[] present =
         IntStream.range(0, values.length).filter(i -> !Double.isNaN(values[i])).toArray();
     MixedModel model = MixedModel.of(Arrays.stream(present).mapToDouble(i -> values[i]).toArray());
-    String right = formula.substring(formula.indexOf('~') + 1);
-    Matcher random = RANDOM.matcher(right);
-    while (random.find()) {
-      if (!random.group(1).equals(dropped)) {
-        model = model.random(factor(data, present, random.group(1)));
+    for (List<String> term : formula.random()) {
+      if (!String.join(":", term).equals(dropped)) {
+        model = model.random(factor(data, present, term));
       }
     }
-    for (String term : RANDOM.matcher(right).replaceAll("").split("\\+")) {
-      if (!term.isBlank() && !term.strip().equals("1")) {
-        model = model.fixed(factor(data, present, term.strip()));
-      }
+    for (List<String> term : formula.fixed()) {
+      model = model.fixed(factor(data, present, term));
     }
     return model.fit().value().orElseThrow();
   }
 
-  private static Factor factor(DataFile data, int[] present, String name) {
-    String[] parts = name.split(":");
-    Factor factor = column(data, present, parts[0]);
-    for (int i = 1; i < parts.length; i++) {
-      factor = Factor.crossed(factor, column(data, present, parts[i]));
-    }
-    return factor;
+  private static Factor factor(DataFile data, int[] present, List<String> columns) {
+    return columns.stream()
+        .map(name -> column(data, present, name))
+        .reduce(Factor::crossed)
+        .orElseThrow();
   }
 
   private static Factor column(DataFile data, int[] present, String name) {
-    List<String> labels =
-        data.has(name) ? data.text(name) : joined(data.text("site"), data.text("year"));
-    List<String> kept = new ArrayList<>();
-    for (int i : present) {
-      kept.add(labels.get(i));
-    }
-    return Factor.of(name, kept);
-  }
-
-  /** Where a file has no column env, it is site and year joined. */
-  private static List<String> joined(List<String> sites, List<String> years) {
-    return IntStream.range(0, sites.size())
-        .mapToObj(i -> sites.get(i) + "_" + years.get(i))
-        .toList();
+    List<String> labels = data.text(name);
+    return Factor.of(name, Arrays.stream(present).mapToObj(labels::get).toList());
   }
 }

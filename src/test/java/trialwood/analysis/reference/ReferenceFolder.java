@@ -14,22 +14,29 @@ import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 
 /** A folder of numbered files with expected values, and the raw data they point to. */
-final class ReferenceFolder {
+public final class ReferenceFolder {
 
   private static final CSVFormat FORMAT =
       CSVFormat.DEFAULT.builder().setCommentMarker('#').setHeader().setSkipHeaderRecord(true).get();
 
+  private static final String OURS = "src/test/resources/reference";
+
   private final Path path;
+  private final Map<Path, List<Row>> rows = new ConcurrentHashMap<>();
   private final Map<String, DataFile> data = new ConcurrentHashMap<>();
 
-  ReferenceFolder(Path path) {
+  private ReferenceFolder(Path path) {
     this.path = path;
   }
 
   /** The folder of the system property {@code reference.dir}, or our own. */
   static ReferenceFolder given() {
-    return new ReferenceFolder(
-        Path.of(System.getProperty("reference.dir", "src/test/resources/reference")));
+    return new ReferenceFolder(Path.of(System.getProperty("reference.dir", OURS)));
+  }
+
+  /** Our own folder, whatever the property says. */
+  public static ReferenceFolder ours() {
+    return new ReferenceFolder(Path.of(OURS));
   }
 
   Path path() {
@@ -49,8 +56,13 @@ final class ReferenceFolder {
     }
   }
 
+  /** The rows of one numbered file. */
+  public Stream<Row> rows(String file) {
+    return rows(path.resolve(file));
+  }
+
   /** A file of raw data. */
-  DataFile data(String name) {
+  public DataFile data(String name) {
     return data.computeIfAbsent(name, file -> new DataFile(records(path.resolve(file))));
   }
 
@@ -61,6 +73,10 @@ final class ReferenceFolder {
   }
 
   private Stream<Row> rows(Path file) {
+    return rows.computeIfAbsent(file, this::read).stream();
+  }
+
+  private List<Row> read(Path file) {
     return records(file).stream()
         .map(
             line ->
@@ -74,7 +90,8 @@ final class ReferenceFolder {
                     line.get("key"),
                     line.get("value"),
                     Double.parseDouble(line.get("tol_abs")),
-                    Double.parseDouble(line.get("tol_rel"))));
+                    Double.parseDouble(line.get("tol_rel"))))
+        .toList();
   }
 
   private static List<CSVRecord> records(Path file) {

@@ -2,12 +2,9 @@ package trialwood.analysis.reference;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,18 +18,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class ReferenceTest {
 
-  private static final Map<String, Function<Row, Object>> METHODS =
-      methods(
-          new Rates(),
-          new Times(),
-          new Means(),
-          new Quantiles(),
-          new Mixed(),
-          new Stability(),
-          new Growth(),
-          new Selection(),
-          new BuildUp(),
-          new Colours());
+  private static final Methods METHODS = new Methods();
 
   private static final AtomicInteger MET = new AtomicInteger();
   private static final AtomicInteger MISSED = new AtomicInteger();
@@ -47,11 +33,7 @@ class ReferenceTest {
   void the_row_is_met(Row row) {
     boolean met = false;
     try {
-      Function<Row, Object> method = METHODS.get(row.method());
-      if (method == null) {
-        throw new UnknownRow(row);
-      }
-      Object got = method.apply(row);
+      Object got = METHODS.answer(row);
       met = row.meets(got);
       assertThat(met).as("%s, got %s", row, got).isTrue();
     } finally {
@@ -74,16 +56,5 @@ class ReferenceTest {
       LEFT_OUT.merge(row.method(), 1, Integer::sum);
     }
     return !leftOut;
-  }
-
-  private static Map<String, Function<Row, Object>> methods(Family... families) {
-    var methods = new HashMap<String, Function<Row, Object>>();
-    for (Family family : List.of(families)) {
-      family
-          .methods()
-          .forEach(
-              (name, method) -> assertThat(methods.put(name, method)).as(name + " twice").isNull());
-    }
-    return methods;
   }
 }

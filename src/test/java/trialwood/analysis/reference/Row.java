@@ -12,7 +12,7 @@ import java.util.Objects;
  * @param key which of several values is meant; empty where there is one
  * @param value a number, NA, Inf, -Inf or, seldom, text
  */
-record Row(
+public record Row(
     ReferenceFolder folder,
     String file,
     String example,
@@ -25,11 +25,11 @@ record Row(
     double relative) {
 
   /** An input by its name. */
-  String input(String name) {
+  public String input(String name) {
     return Objects.requireNonNull(inputs().get(name), () -> name + " in " + given);
   }
 
-  boolean has(String name) {
+  public boolean has(String name) {
     return inputs().containsKey(name);
   }
 
@@ -37,7 +37,7 @@ record Row(
     return Integer.parseInt(input(name));
   }
 
-  double number(String name) {
+  public double number(String name) {
     return number0(input(name));
   }
 
@@ -52,11 +52,11 @@ record Row(
   }
 
   /** The raw data an input names. */
-  DataFile data(String input) {
+  public DataFile data(String input) {
     return folder.data(input(input));
   }
 
-  DataFile data() {
+  public DataFile data() {
     return data("data");
   }
 
@@ -70,7 +70,7 @@ record Row(
   }
 
   /** Whether {@code got} is the value within the row's tolerance. */
-  boolean meets(Object got) {
+  public boolean meets(Object got) {
     if (!(got instanceof Number number)) {
       return value.equals(got);
     }

@@ -139,6 +139,29 @@ class StabilityTest {
   }
 
   @Test
+  void the_environmental_variance_is_that_of_the_entrys_own_means() {
+    TwoWayTable table = table(new double[][] {{1, 5, 3}, {2, 2, 5}, {0, 0, 1}});
+    List<EntryStability> measures = EntryStability.of(table, Better.HIGHER).value().orElseThrow();
+    assertThat(measures.get(0).environmentalVariance()).isEqualTo(4); // (4 + 4 + 0) ÷ 2
+    assertThat(measures.get(1).environmentalVariance()).isEqualTo(3); // (1 + 1 + 4) ÷ 2
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4})
+  void the_first_axis_is_the_strongest_and_weighs_in_the_stability_value(int seed) {
+    Ammi ammi = Ammi.of(any(seed), 1).value().orElseThrow();
+    List<Ammi.Axis> axes = ammi.axes();
+    for (int k = 1; k < axes.size(); k++) {
+      assertThat(axes.get(k).singularValue()).isLessThanOrEqualTo(axes.get(k - 1).singularValue());
+    }
+    double weight = axes.get(0).squares() / axes.get(1).squares();
+    double first = weight * ammi.entryScore("E1", 0);
+    double second = ammi.entryScore("E1", 1);
+    assertThat(ammi.stabilityValue("E1").value().orElseThrow())
+        .isCloseTo(Math.sqrt(first * first + second * second), within(1e-9));
+  }
+
+  @Test
   void equal_means_share_their_place() {
     TwoWayTable table = table(new double[][] {{1, 5, 3}, {5, 1, 3}, {0, 0, 1}});
     List<EntryStability> measures = EntryStability.of(table, Better.HIGHER).value().orElseThrow();
@@ -157,9 +180,16 @@ class StabilityTest {
     assertThatIllegalArgumentException().isThrownBy(() -> lines.of("nobody"));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> lines.lines().get(0).deviationBeyondError(-1, 3));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> lines.lines().get(0).deviationBeyondError(1, 0.5));
+    assertThat(lines.lines().get(0).deviationBeyondError(0, 1))
+        .isEqualTo(lines.lines().get(0).deviation());
     Ammi ammi = Ammi.of(table, 1).value().orElseThrow();
     assertThatIllegalArgumentException().isThrownBy(() -> ammi.axes().get(0).f(0));
-    assertThatIllegalArgumentException().isThrownBy(() -> ammi.environmentScore("nowhere", 0));
+    assertThatIllegalArgumentException().isThrownBy(() -> ammi.axes().get(0).pValue(1, 0));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ammi.environmentScore("nowhere", 0))
+        .withMessage("nowhere is not in the table.");
   }
 
   private static TwoWayTable any(int seed) {

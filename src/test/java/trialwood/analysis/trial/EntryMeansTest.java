@@ -9,43 +9,46 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import trialwood.analysis.Reference;
 import trialwood.analysis.StudentBelief;
 import trialwood.analysis.means.PlantSample;
 import trialwood.analysis.means.SampleDifference;
+import trialwood.analysis.reference.DataFile;
+import trialwood.analysis.reference.ReferenceFolder;
+import trialwood.analysis.reference.Row;
 
 class EntryMeansTest {
 
+  private static final ReferenceFolder FOLDER = ReferenceFolder.ours();
+
   /** The additive models of the multi-site file: entry + site-season. */
-  static Stream<Reference.Row> overSiteSeasons() {
-    return Reference.rows("06-multisite.csv", "lm_blue")
+  static Stream<Row> overSiteSeasons() {
+    return FOLDER
+        .rows("06-multisite.csv")
+        .filter(row -> row.method().equals("lm_blue"))
         .filter(row -> List.of("barley", "barley-missing").contains(row.example()));
   }
 
   /** Blocks of one trial are to the additive model what site-seasons are. */
-  static Stream<Reference.Row> overBlocks() {
-    return Stream.of("adjusted_means", "pairwise")
-        .flatMap(method -> Reference.rows("05-anova.csv", method))
-        .filter(row -> row.inputs().containsKey("block") || row.inputs().containsKey("factor"))
-        .filter(row -> !row.example().equals("insectsprays-sqrt"))
+  static Stream<Row> overBlocks() {
+    return FOLDER
+        .rows("05-anova.csv")
+        .filter(row -> List.of("adjusted_means", "pairwise").contains(row.method()))
+        .filter(row -> row.has("block") || row.has("factor"))
+        .filter(row -> !row.has("transform") && !row.example().equals("insectsprays-sqrt"))
         .filter(row -> !row.quantity().matches("p_(bonferroni|holm|bh)"));
   }
 
   @ParameterizedTest
   @MethodSource("overSiteSeasons")
-  void adjusted_means_agree_with_R(Reference.Row row) {
-    EntryMeans fit =
-        fitted(
-            row.text("data"),
-            "yield",
-            line -> line.get("variety"),
-            line -> new SiteSeason(line.get("site"), Integer.parseInt(line.get("year"))));
-    row.matches(
+  void adjusted_means_agree_with_R(Row row) {
+    EntryMeans fit = fitted(row.input("data"), "yield", "variety", EntryMeansTest::siteSeasons);
+    assertMet(
+        row,
         switch (row.quantity()) {
           case "mean" -> fit.of(row.key()).mean().estimate();
           case "se" -> fit.of(row.key()).mean().standardError();
@@ -56,20 +59,21 @@ class EntryMeansTest {
 
   @ParameterizedTest
   @MethodSource("overBlocks")
-  void means_intervals_and_differences_over_blocks_agree_with_R(Reference.Row row) {
-    String factor = row.inputs().getOrDefault("factor", row.inputs().get("treatment"));
-    String block = row.inputs().get("block");
+  void means_intervals_and_differences_over_blocks_agree_with_R(Row row) {
+    String factor = row.input(row.has("factor") ? "factor" : "treatment");
     EntryMeans fit =
         fitted(
-            row.text("data"),
-            row.text("response"),
-            line -> line.get(factor),
-            line -> new SiteSeason(block == null ? "one place" : line.get(block), 1));
+            row.input("data"),
+            row.input("response"),
+            factor,
+            data ->
+                row.has("block") ? blocks(data.text(row.input("block"))) : onePlace(data.size()));
     if (row.method().equals("pairwise")) {
       String[] pair = row.key().split(" vs ");
       StudentBelief difference = fit.difference(pair[0], pair[1]);
       double below = 1 - difference.chanceAtLeast(0);
-      row.matches(
+      assertMet(
+          row,
           switch (row.quantity()) {
             case "difference" -> difference.estimate();
             case "sed" -> difference.standardError();
@@ -78,7 +82,8 @@ class EntryMeansTest {
             default -> throw new IllegalStateException(row.quantity());
           });
     } else {
-      row.matches(
+      assertMet(
+          row,
           switch (row.quantity()) {
             case "mean" -> fit.of(row.key()).mean().estimate();
             case "se" -> fit.of(row.key()).mean().standardError();
@@ -169,33 +174,44 @@ class EntryMeansTest {
     return new StringBuilder(entry).reverse().toString();
   }
 
+  private static void assertMet(Row row, double got) {
+    assertThat(row.meets(got)).as("%s, got %s", row, got).isTrue();
+  }
+
+  private static List<SiteSeason> siteSeasons(DataFile data) {
+    List<String> sites = data.text("site");
+    double[] years = data.numbers("year");
+    return IntStream.range(0, years.length)
+        .mapToObj(i -> new SiteSeason(sites.get(i), (int) years[i]))
+        .toList();
+  }
+
+  private static List<SiteSeason> blocks(List<String> blocks) {
+    return blocks.stream().map(block -> new SiteSeason(block, 1)).toList();
+  }
+
+  private static List<SiteSeason> onePlace(int values) {
+    return Collections.nCopies(values, new SiteSeason("one place", 1));
+  }
+
   private static List<TrialCell> barley() {
-    return cells(
-        "data-barley-missing.csv",
-        "yield",
-        line -> line.get("variety"),
-        line -> new SiteSeason(line.get("site"), Integer.parseInt(line.get("year"))));
+    return cells("data-barley-missing.csv", "yield", "variety", EntryMeansTest::siteSeasons);
   }
 
   private static EntryMeans fitted(
-      String file,
-      String response,
-      Function<CSVRecord, String> entry,
-      Function<CSVRecord, SiteSeason> at) {
+      String file, String response, String entry, Function<DataFile, List<SiteSeason>> at) {
     return EntryMeans.of(cells(file, response, entry, at)).value().orElseThrow();
   }
 
   private static List<TrialCell> cells(
-      String file,
-      String response,
-      Function<CSVRecord, String> entry,
-      Function<CSVRecord, SiteSeason> at) {
-    return Reference.records(file).stream()
-        .filter(line -> !line.get(response).isEmpty())
-        .map(
-            line ->
-                new TrialCell(
-                    entry.apply(line), at.apply(line), Double.parseDouble(line.get(response)), 1))
+      String file, String response, String entry, Function<DataFile, List<SiteSeason>> at) {
+    DataFile data = FOLDER.data(file);
+    double[] values = data.numbers(response);
+    List<String> entries = data.text(entry);
+    List<SiteSeason> places = at.apply(data);
+    return IntStream.range(0, values.length)
+        .filter(i -> !Double.isNaN(values[i]))
+        .mapToObj(i -> new TrialCell(entries.get(i), places.get(i), values[i], 1))
         .toList();
   }
 }

@@ -1,58 +1,34 @@
 package trialwood.analysis.reference;
 
+import static trialwood.analysis.reference.Fits.number;
+import static trialwood.analysis.reference.Fits.part;
+
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import trialwood.analysis.Answer;
 import trialwood.analysis.ChiSquareTest;
-import trialwood.analysis.Interval;
 import trialwood.analysis.rate.BetaBinomial;
-import trialwood.analysis.rate.BetaPosterior;
 import trialwood.analysis.rate.BetaPrior;
-import trialwood.analysis.rate.BinomialInterval;
-import trialwood.analysis.rate.FisherTest;
-import trialwood.analysis.rate.FourfoldTable;
 import trialwood.analysis.rate.LogitModel;
-import trialwood.analysis.rate.OddsRatio;
-import trialwood.analysis.rate.OneSidedLimit;
 import trialwood.analysis.rate.TrayCount;
 import trialwood.analysis.rate.TrayPosterior;
 import trialwood.analysis.rate.TrayPrior;
 import trialwood.analysis.rate.TreatmentLogit;
 import trialwood.analysis.rate.TreatmentTrays;
 
-/** Proportions: 01, 02, 03 and 15. */
-final class Rates implements Family {
+/** Counts in trays: 03 and 15. */
+final class TrayCounts implements Family {
 
-  /** Fits of one line of inputs, made once. */
-  private final Map<String, Object> fits = new HashMap<>();
+  private final Fits fits = new Fits();
 
   @Override
   public Map<String, Function<Row, Object>> methods() {
     return Map.ofEntries(
-        Map.entry("wilson", row -> end(row, interval(row, BinomialInterval::wilson))),
-        Map.entry("wilson_1s", row -> limit(row, OneSidedLimit.wilson(x(row), n(row), conf(row)))),
-        Map.entry(
-            "clopper_pearson", row -> end(row, interval(row, BinomialInterval::clopperPearson))),
-        Map.entry(
-            "clopper_pearson_1s",
-            row -> limit(row, OneSidedLimit.clopperPearson(x(row), n(row), conf(row)))),
-        Map.entry("jeffreys", row -> end(row, interval(row, BinomialInterval::jeffreys))),
-        Map.entry("jeffreys.raw", row -> end(row, belief(row).interval(conf(row)))),
-        Map.entry("jeffreys_1s", this::oneSidedJeffreys),
-        Map.entry("jeffreys.posterior", row -> belief(row).mean()),
-        Map.entry("fisher", this::fisher),
-        Map.entry("odds_ratio", this::oddsRatio),
-        Map.entry("newcombe", this::newcombe),
-        Map.entry("pearson_chisq", row -> part(row, table(row).pearson(), this::chiSquare)),
-        Map.entry("posterior.pr_gt", row -> belief(row).chanceAtLeast(row.number("threshold"))),
-        Map.entry("posterior.pr_A_gt_B", this::ahead),
         Map.entry("pooled", this::pooled),
         Map.entry("glm", row -> part(row, logit(row), this::glm)),
         Map.entry("quasi", row -> part(row, logit(row), this::quasi)),
@@ -65,111 +41,6 @@ final class Rates implements Family {
             row -> part(row, ofOneTreatment(row), (r, fit) -> betaBinomial(r, fit, 0))),
         Map.entry("tray_posterior", this::trayPosterior));
   }
-
-  // plain counts
-
-  private interface IntervalMethod {
-    Interval of(int hits, int n, double level);
-  }
-
-  private interface Quantity<T> {
-    Object of(Row row, T answer);
-  }
-
-  private static int x(Row row) {
-    return row.whole("x");
-  }
-
-  private static int n(Row row) {
-    return row.whole("n");
-  }
-
-  private static double conf(Row row) {
-    return row.number("conf");
-  }
-
-  private static BetaPosterior belief(Row row) {
-    return BetaPosterior.of(x(row), n(row));
-  }
-
-  private static Interval interval(Row row, IntervalMethod method) {
-    return method.of(x(row), n(row), conf(row));
-  }
-
-  private static Object end(Row row, Interval interval) {
-    return switch (row.quantity()) {
-      case "lower" -> interval.low();
-      case "upper" -> interval.high();
-      default -> throw new UnknownRow(row);
-    };
-  }
-
-  private static Object limit(Row row, OneSidedLimit limit) {
-    return switch (row.quantity()) {
-      case "lower" -> limit.low();
-      case "upper" -> limit.high();
-      default -> throw new UnknownRow(row);
-    };
-  }
-
-  private Object oneSidedJeffreys(Row row) {
-    return switch (row.quantity()) {
-      case "lower" -> belief(row).quantile(1 - conf(row));
-      case "upper" -> belief(row).quantile(conf(row));
-      default -> throw new UnknownRow(row);
-    };
-  }
-
-  // two counts
-
-  private static FourfoldTable table(Row row) {
-    return new FourfoldTable(row.whole("xA"), row.whole("nA"), row.whole("xB"), row.whole("nB"));
-  }
-
-  private Object fisher(Row row) {
-    FisherTest test = table(row).fisher();
-    return switch (row.quantity()) {
-      case "p_two_sided" -> test.twoSided();
-      case "p_greater" -> test.greater();
-      case "p_less" -> test.less();
-      default -> throw new UnknownRow(row);
-    };
-  }
-
-  private Object oddsRatio(Row row) {
-    OddsRatio odds = table(row).oddsRatio();
-    return switch (row.quantity()) {
-      case "sample_or" -> number(odds.sample());
-      case "haldane_anscombe_or" -> odds.haldaneAnscombe();
-      case "conditional_mle" -> number(odds.conditional());
-      case "exact_lower" -> part(row, odds.exact(conf(row)), (r, limits) -> limits.low());
-      case "exact_upper" -> part(row, odds.exact(conf(row)), (r, limits) -> limits.high());
-      default -> throw new UnknownRow(row);
-    };
-  }
-
-  private Object newcombe(Row row) {
-    return row.quantity().equals("difference")
-        ? table(row).difference()
-        : end(row, table(row).newcombe(conf(row)));
-  }
-
-  private Object chiSquare(Row row, ChiSquareTest test) {
-    return switch (row.quantity()) {
-      case "statistic" -> test.statistic();
-      case "df" -> test.degreesOfFreedom();
-      case "p_value" -> test.pValue();
-      default -> throw new UnknownRow(row);
-    };
-  }
-
-  private Object ahead(Row row) {
-    FourfoldTable table = table(row);
-    return BetaPosterior.of(table.hits(), table.n())
-        .chanceAheadOf(BetaPosterior.of(table.otherHits(), table.otherN()), row.number("delta"));
-  }
-
-  // treatments
 
   private static List<TreatmentTrays> treatments(Row row) {
     var groups = new LinkedHashMap<String, List<TrayCount>>();
@@ -210,7 +81,7 @@ final class Rates implements Family {
   }
 
   private Answer<TreatmentLogit> logit(Row row) {
-    return once("logit " + row.given(), () -> TreatmentLogit.of(treatments(row)));
+    return fits.once("logit " + row.given(), () -> TreatmentLogit.of(treatments(row)));
   }
 
   private Object glm(Row row, TreatmentLogit fit) {
@@ -248,23 +119,23 @@ final class Rates implements Family {
       case "fitted" -> fit.fitted(at(row));
       case "logit_se" -> number(fit.logitError(at(row)));
       case "ci_lower" ->
-          part(row, fit.interval(at(row), conf(row)), (r, interval) -> interval.low());
+          part(row, fit.interval(at(row), row.number("conf")), (r, interval) -> interval.low());
       case "ci_upper" ->
-          part(row, fit.interval(at(row), conf(row)), (r, interval) -> interval.high());
+          part(row, fit.interval(at(row), row.number("conf")), (r, interval) -> interval.high());
       default -> throw new UnknownRow(row);
     };
   }
 
   private Answer<BetaBinomial> betaBinomial(Row row) {
-    return once("beta " + row.given(), () -> BetaBinomial.of(treatments(row)));
+    return fits.once("beta " + row.given(), () -> BetaBinomial.of(treatments(row)));
   }
 
   private Answer<BetaBinomial> nullModel(Row row) {
-    return once("null " + row.given(), () -> BetaBinomial.pooled(treatments(row)));
+    return fits.once("null " + row.given(), () -> BetaBinomial.pooled(treatments(row)));
   }
 
   private Answer<BetaBinomial> ofOneTreatment(Row row) {
-    return once(
+    return fits.once(
         row.key() + " of " + row.given(),
         () -> BetaBinomial.of(List.of(treatments(row).get(at(row)))));
   }
@@ -291,14 +162,12 @@ final class Rates implements Family {
     };
   }
 
-  private Object treatmentTest(Row row, BetaBinomial fit, Quantity<ChiSquareTest> quantity) {
+  private Object treatmentTest(Row row, BetaBinomial fit, Fits.Quantity<ChiSquareTest> quantity) {
     return part(row, nullModel(row), (r, pooled) -> quantity.of(r, fit.treatmentTest(pooled)));
   }
 
-  // trays of one batch
-
   private Object trayPosterior(Row row) {
-    TrayPosterior posterior = once(row.given(), () -> posterior(row));
+    TrayPosterior posterior = fits.once(row.given(), () -> posterior(row));
     return switch (row.quantity()) {
       case "mean" -> posterior.mean();
       case "sd" -> posterior.sd();
@@ -320,24 +189,5 @@ final class Rates implements Family {
             .mapToObj(i -> new TrayCount((int) rooted[i], (int) stuck[i]))
             .toList(),
         new TrayPrior(new BetaPrior(share[0], share[1]), new BetaPrior(likeness[0], likeness[1])));
-  }
-
-  // answers
-
-  private static Object number(Answer<Double> answer) {
-    return answer.value().orElse(Double.NaN);
-  }
-
-  /** A part of an answer, NaN where it is lacking. */
-  private static <T> Object part(Row row, Answer<T> answer, Quantity<T> quantity) {
-    return answer instanceof Answer.Known<T> known ? quantity.of(row, known.answer()) : Double.NaN;
-  }
-
-  @SuppressWarnings("unchecked")
-  private <T> T once(String key, Supplier<T> fit) {
-    if (!fits.containsKey(key)) {
-      fits.put(key, fit.get());
-    }
-    return (T) fits.get(key);
   }
 }
