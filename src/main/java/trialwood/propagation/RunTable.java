@@ -39,6 +39,8 @@ public class RunTable {
    * @param trays rooted ones of each closed tray that counts, as people read them: 22 · 21 · 23
    * @param interval 95 % interval of the true share by the trays, as fractions
    * @param disagreement what the tray chi-square says where trays disagree clearly
+   * @param days between which half of the lifted ones had rooted
+   * @param times when the cuttings stuck had rooted; absent where nobody looked
    */
   public record Row(
       String code,
@@ -50,6 +52,7 @@ public class RunTable {
       @Nullable Interval interval,
       @Nullable String disagreement,
       String days,
+      @Nullable RootingTimes times,
       int weanedAlive,
       int weanedOf) {
 
@@ -108,6 +111,7 @@ public class RunTable {
         TrayPosterior.of(counts).interval(0.95),
         disagreement(counts),
         days(looks),
+        RootingTimes.of(looks, trays).orElse(null),
         weaned.stream().mapToInt(tray -> Objects.requireNonNullElse(tray.alive14(), 0)).sum(),
         weaned.stream().mapToInt(TrayOutcome::leftRooted).sum());
   }

@@ -2,6 +2,9 @@ package trialwood.propagation.web;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -67,8 +70,20 @@ class BenchPages {
     model.addAttribute("run", run);
     model.addAttribute("check", accessions.findById(run.checkAccessionId()).orElseThrow());
     model.addAttribute("trays", trays);
-    model.addAttribute("rows", table.of(run, ids, today));
+    List<RunTable.Row> rows = table.of(run, ids, today);
+    model.addAttribute("rows", rows);
+    model.addAttribute("pictures", pictures(rows));
     model.addAttribute("line", bench.run(code).orElseThrow());
     return "bench/run";
+  }
+
+  private static Map<String, RootingPicture> pictures(List<RunTable.Row> rows) {
+    Map<String, RootingPicture> pictures = new HashMap<>();
+    for (RunTable.Row row : rows) {
+      if (row.times() != null) {
+        pictures.put(row.code(), RootingPicture.small(row.times()));
+      }
+    }
+    return pictures;
   }
 }
