@@ -61,6 +61,15 @@ public record RootingTimes(
     public double never() {
       return fit.never().get(0);
     }
+
+    /** As words on a page. */
+    public String shape() {
+      return switch (fit.shape()) {
+        case LOG_NORMAL -> "log-normal";
+        case WEIBULL -> "Weibull";
+        case LOG_LOGISTIC -> "log-logistic";
+      };
+    }
   }
 
   /** Fits the law to the steps of the curve; errors come from trays drawn again. */
