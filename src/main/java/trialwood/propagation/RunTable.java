@@ -14,6 +14,7 @@ import trialwood.analysis.Interval;
 import trialwood.analysis.rate.TrayCount;
 import trialwood.analysis.rate.TrayDispersion;
 import trialwood.analysis.rate.TrayPosterior;
+import trialwood.analysis.rate.TrayPrior;
 import trialwood.analysis.time.RootingLook;
 import trialwood.analysis.time.RootingTime;
 import trialwood.lineage.Accession;
@@ -25,9 +26,15 @@ public class RunTable {
 
   private final TrayOutcomes outcomes;
   private final RootingTimeEvidence times;
+  private final TrayLikeness likeness;
   private final Accessions accessions;
 
-  RunTable(TrayOutcomes outcomes, RootingTimeEvidence times, Accessions accessions) {
+  RunTable(
+      TrayOutcomes outcomes,
+      RootingTimeEvidence times,
+      TrayLikeness likeness,
+      Accessions accessions) {
+    this.likeness = likeness;
     this.outcomes = outcomes;
     this.times = times;
     this.accessions = accessions;
@@ -68,6 +75,7 @@ public class RunTable {
         outcomes.ofRun(Objects.requireNonNull(run.id()), asOf).stream()
             .filter(TrayOutcome::counts)
             .toList();
+    TrayPrior prior = likeness.prior(asOf);
     Map<UUID, List<LookSample>> looks =
         times.samples(ids, asOf).stream()
             .filter(look -> look.run().equals(run.code()))
@@ -86,7 +94,8 @@ public class RunTable {
                 row(
                     Objects.requireNonNull(named.get(each.getKey())),
                     each.getValue(),
-                    looks.getOrDefault(each.getKey(), List.of())))
+                    looks.getOrDefault(each.getKey(), List.of()),
+                    prior))
         .sorted(
             Comparator.comparing(Row::isCheck)
                 .thenComparing(Row::share)
@@ -95,7 +104,8 @@ public class RunTable {
         .toList();
   }
 
-  private static Row row(Accession accession, List<TrayOutcome> trays, List<LookSample> looks) {
+  private static Row row(
+      Accession accession, List<TrayOutcome> trays, List<LookSample> looks, TrayPrior prior) {
     List<TrayCount> counts =
         trays.stream().map(tray -> new TrayCount(tray.rooted(), tray.stuck())).toList();
     List<TrayOutcome> weaned = trays.stream().filter(tray -> tray.alive14() != null).toList();
@@ -108,7 +118,7 @@ public class RunTable {
             .collect(Collectors.joining(" · ")),
         counts.stream().mapToInt(TrayCount::rooted).sum(),
         counts.stream().mapToInt(TrayCount::stuck).sum(),
-        TrayPosterior.of(counts).interval(0.95),
+        TrayPosterior.of(counts, prior).interval(0.95),
         disagreement(counts),
         days(looks),
         RootingTimes.of(looks, trays).orElse(null),

@@ -90,4 +90,12 @@ class TrayOutcomes {
         .query(TrayOutcome.class)
         .list();
   }
+
+  /** All counted trays of the nursery. */
+  List<TrayOutcome> all(LocalDate asOf) {
+    return jdbc.sql("select * from (%s) outcome order by run_from, tray".formatted(COUNTED))
+        .param("asOf", asOf)
+        .query(TrayOutcome.class)
+        .list();
+  }
 }

@@ -17,6 +17,7 @@ import trialwood.propagation.BenchLists;
 import trialwood.propagation.RunTable;
 import trialwood.propagation.StickingRun;
 import trialwood.propagation.StickingRuns;
+import trialwood.propagation.TrayLikeness;
 import trialwood.propagation.TrayLine;
 import trialwood.propagation.TrayWork;
 import trialwood.web.ForStaff;
@@ -30,6 +31,7 @@ class BenchPages {
   private final BenchLists bench;
   private final StickingRuns runs;
   private final RunTable table;
+  private final TrayLikeness likeness;
   private final TrayWork work;
   private final Accessions accessions;
   private final Clock clock;
@@ -38,12 +40,14 @@ class BenchPages {
       BenchLists bench,
       StickingRuns runs,
       RunTable table,
+      TrayLikeness likeness,
       TrayWork work,
       Accessions accessions,
       Clock clock) {
     this.bench = bench;
     this.runs = runs;
     this.table = table;
+    this.likeness = likeness;
     this.work = work;
     this.accessions = accessions;
     this.clock = clock;
@@ -72,6 +76,7 @@ class BenchPages {
     model.addAttribute("trays", trays);
     List<RunTable.Row> rows = table.of(run, ids, today);
     model.addAttribute("rows", rows);
+    model.addAttribute("likeness", likeness.sentence(today));
     model.addAttribute("pictures", pictures(rows));
     model.addAttribute("line", bench.run(code).orElseThrow());
     return "bench/run";
