@@ -18,7 +18,8 @@ import trialwood.testing.Someone;
 class ComputedPagesSayHowTest {
 
   private static final Pattern COMPUTED =
-      Pattern.compile("True share|class=\"interval|with chance|95 % interval|Half of all stuck|tray more|four times in five");
+      Pattern.compile(
+          "True share|class=\"interval|with chance|95 % interval|Half of all stuck|tray more|four times in five");
 
   @Autowired private MockMvcTester mvc;
 
