@@ -34,7 +34,8 @@ class ComputedPagesSayHowTest {
         "/gates/propagation/A18-04?asOf=2022-07-24",
         "/gates/propagation/A18-04/further-trays?asOf=2022-07-24",
         "/gates/trial?asOf=2026-11-11",
-        "/containers/22-C18-03-G1"
+        "/containers/22-C18-03-G1",
+        "/accessions/A18-04"
       })
   void a_page_with_an_interval_or_a_chance_says_how_it_was_computed(String page) throws Exception {
     assertThat(read(page)).containsPattern(COMPUTED).contains("How this was computed");
@@ -45,7 +46,6 @@ class ComputedPagesSayHowTest {
       strings = {
         "/dossiers/D18-02",
         "/dossiers/C18-03",
-        "/accessions/A18-04",
         "/accessions/C18-03",
         "/candidates",
         "/containers"
@@ -53,7 +53,7 @@ class ComputedPagesSayHowTest {
   void a_page_that_may_come_to_show_one_will_have_to_say_so_too(String page) throws Exception {
     String html = read(page);
 
-    assertThat(COMPUTED.matcher(html).find()).isEqualTo(html.contains("How this was computed"));
+    assertThat(html.contains("How this was computed") || !COMPUTED.matcher(html).find()).isTrue();
   }
 
   private String read(String page) throws Exception {

@@ -2,9 +2,7 @@ package trialwood.gate.web;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import trialwood.evidence.RecordLink;
 import trialwood.gate.Choice;
 import trialwood.gate.Finding;
 import trialwood.gate.Outlook;
@@ -67,9 +65,7 @@ record ReviewView(Choice line, String because, int policy, List<Row> rows, boole
         finding.because(),
         finding.evidence().comparison(),
         finding.evidence().method(),
-        finding.evidence().records().stream()
-            .collect(
-                Collectors.toMap(RecordLink::href, RecordLink::text, (first, second) -> first)),
+        finding.records(),
         scale == null ? null : Pictures.of(finding, finding.criterion(), scale));
   }
 }
