@@ -87,6 +87,27 @@ public record Evidence(
         belief);
   }
 
+  /** The same question with other records behind it: what they would say. */
+  public Evidence having(double value, int n, int replicates, Belief belief) {
+    return new Evidence(
+        value,
+        unit,
+        counted,
+        null,
+        n,
+        replicates,
+        sites,
+        seasons,
+        asOf,
+        method,
+        records,
+        comparison,
+        remarks,
+        discardBarred,
+        occasions,
+        belief);
+  }
+
   public boolean isRecorded() {
     return value != null;
   }

@@ -1,5 +1,7 @@
 package trialwood.gate;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import trialwood.evidence.Evidence;
 
 /**
@@ -15,4 +17,12 @@ public record Finding(
     String found,
     String asked,
     String because,
-    Evidence evidence) {}
+    Evidence evidence) {
+
+  /** From the address of each record behind it to what the record is, in their order. */
+  public Map<String, String> records() {
+    Map<String, String> records = new LinkedHashMap<>();
+    evidence.records().forEach(record -> records.putIfAbsent(record.href(), record.text()));
+    return records;
+  }
+}

@@ -1,5 +1,7 @@
 package trialwood.propagation;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -12,6 +14,7 @@ import org.springframework.stereotype.Component;
 import trialwood.analysis.rate.RateDifference;
 import trialwood.analysis.rate.TrayCount;
 import trialwood.analysis.rate.TrayPosterior;
+import trialwood.analysis.rate.TrayPrior;
 import trialwood.evidence.Ask;
 import trialwood.evidence.Evidence;
 import trialwood.evidence.EvidenceBuilder;
@@ -24,10 +27,6 @@ import trialwood.evidence.Metric;
 class RootingEvidence implements EvidenceSource {
 
   private static final double LEVEL = 0.95;
-  private static final String BY_TRAYS =
-      "Beta-binomial posterior over the trays of the last run that counts; p ~ Beta(½, ½), tray"
-          + " likeness ~ Beta(1, 19).";
-
   private static final Metric ROOTED =
       new Metric("propagation.rooted", "Rooted of stuck", "%", "Rooted ÷ stuck.");
   private static final Metric AGAINST_CHECK =
@@ -67,9 +66,11 @@ class RootingEvidence implements EvidenceSource {
           ROOT_SCORE, RootingEvidence::rootScore);
 
   private final TrayOutcomes outcomes;
+  private final TrayLikeness likeness;
 
-  RootingEvidence(TrayOutcomes outcomes) {
+  RootingEvidence(TrayOutcomes outcomes, TrayLikeness likeness) {
     this.outcomes = outcomes;
+    this.likeness = likeness;
   }
 
   @Override
@@ -87,10 +88,11 @@ class RootingEvidence implements EvidenceSource {
   public Map<Ask, Map<UUID, Evidence>> evidence(
       Set<Ask> asks, Set<UUID> accessions, LocalDate asOf) {
     List<TrayOutcome> trays = outcomes.of(accessions, asOf);
+    TrayPrior prior = likeness.prior(asOf);
     Map<Ask, Map<UUID, Evidence>> answers = new HashMap<>();
     asks.forEach(ask -> answers.put(ask, new HashMap<>()));
     for (UUID accession : accessions) {
-      List<RunResult> runs = RunResult.of(accession, trays);
+      List<RunResult> runs = RunResult.of(accession, trays, prior);
       RunResult.thatCounts(runs)
           .ifPresent(
               last ->
@@ -117,9 +119,15 @@ class RootingEvidence implements EvidenceSource {
     return told.isRecorded() ? told.onOccasions(occasions) : told;
   }
 
+  private static String byTrays(TrayPrior prior) {
+    BigDecimal weight = BigDecimal.valueOf(prior.likeness().b()).setScale(1, RoundingMode.HALF_UP);
+    return "Beta-binomial posterior over the trays of the last run that counts; p ~ Beta(½, ½), tray"
+        + " likeness ~ Beta(1, %s).".formatted(weight.stripTrailingZeros().toPlainString());
+  }
+
   private static Evidence rooted(RunResult run) {
     EvidenceBuilder told =
-        Evidence.of(100 * run.share(), ROOTED.unit(), run.countedOn(), BY_TRAYS)
+        Evidence.of(100 * run.share(), ROOTED.unit(), run.countedOn(), byTrays(run.prior()))
             .from(run.stuck(), run.trays().size(), counted(run.rooted(), run.stuck(), run))
             .believing(new InPercent(run.posterior()), LEVEL);
     run.disagreement().ifPresent(told::remarking);
@@ -195,7 +203,7 @@ class RootingEvidence implements EvidenceSource {
                 .map(tray -> new TrayCount(alive(tray), whole.apply(tray)))
                 .toList());
     return guarded(
-        Evidence.of(100.0 * alive / of, metric.unit(), run.countedOn(), BY_TRAYS)
+        Evidence.of(100.0 * alive / of, metric.unit(), run.countedOn(), byTrays(TrayPrior.USUAL))
             .from(of, weaned.size(), counted(alive, of, run))
             .believing(new InPercent(posterior), LEVEL),
         run);

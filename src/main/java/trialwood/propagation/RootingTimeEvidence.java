@@ -79,7 +79,11 @@ class RootingTimeEvidence implements EvidenceSource {
               where on_date <= :asOf
             )
             select r.code as run, r.from_date as run_from, h.accession_id, u.label as tray, l.on_date,
-                   t.stuck_on, l.lifted, l.rooted
+                   t.stuck_on, l.lifted, l.rooted, l.alive,
+                   t.stuck - coalesce((select sum(o.number) from taken_out o
+                                       where o.tray_id = l.tray_id and o.on_date <= l.on_date
+                                         and not exists (select 1 from taken_out s where s.supersedes_id = o.id)), 0)
+                     as in_tray
             from tray_look l
             join tray t on t.unit_id = l.tray_id
             join unit u on u.id = t.unit_id
@@ -88,6 +92,7 @@ class RootingTimeEvidence implements EvidenceSource {
             join holding h on h.unit_id = t.unit_id and h.from_date <= l.on_date and l.on_date < h.until_date
             left join ruled v on v.tray_id = t.unit_id and v.latest = 1
             where h.accession_id in (:accessions) and l.on_date <= :asOf and l.lifted > 0
+              and l.on_date > t.stuck_on
               and coalesce(v.counts, true)
               and not exists (select 1 from tray_look s where s.supersedes_id = l.id)
             order by r.from_date desc, l.on_date, u.label

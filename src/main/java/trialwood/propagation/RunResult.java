@@ -10,22 +10,30 @@ import java.util.stream.Collectors;
 import trialwood.analysis.rate.TrayCount;
 import trialwood.analysis.rate.TrayDispersion;
 import trialwood.analysis.rate.TrayPosterior;
+import trialwood.analysis.rate.TrayPrior;
 
 /**
  * What one run says of one accession.
  *
  * @param trays its trays that count; never empty
  * @param checkTrays the bench check's trays that count
+ * @param prior of the trays, before they were counted
  */
 record RunResult(
     String run,
     LocalDate runFrom,
     int floorPercent,
     List<TrayOutcome> trays,
-    List<TrayOutcome> checkTrays) {
+    List<TrayOutcome> checkTrays,
+    TrayPrior prior) {
+
+  /** The runs of an accession, newest first, for those who ask for counts alone. */
+  static List<RunResult> of(UUID accession, List<TrayOutcome> outcomes) {
+    return of(accession, outcomes, TrayPrior.USUAL);
+  }
 
   /** The runs of an accession, newest first. */
-  static List<RunResult> of(UUID accession, List<TrayOutcome> outcomes) {
+  static List<RunResult> of(UUID accession, List<TrayOutcome> outcomes, TrayPrior prior) {
     return outcomes.stream()
         .filter(TrayOutcome::counts)
         .collect(Collectors.groupingBy(TrayOutcome::runId))
@@ -38,7 +46,8 @@ record RunResult(
                     run.get(0).runFrom(),
                     run.get(0).floorPercent(),
                     run.stream().filter(tray -> tray.accessionId().equals(accession)).toList(),
-                    run.stream().filter(TrayOutcome::isCheck).toList()))
+                    run.stream().filter(TrayOutcome::isCheck).toList(),
+                    prior))
         .filter(result -> !result.trays().isEmpty())
         .sorted(Comparator.comparing(RunResult::runFrom).reversed())
         .toList();
@@ -122,8 +131,8 @@ record RunResult(
     return trays.stream().mapToInt(TrayOutcome::rooted).sum();
   }
 
-  private static TrayPosterior posteriorOf(List<TrayOutcome> trays) {
-    return TrayPosterior.of(counts(trays));
+  private TrayPosterior posteriorOf(List<TrayOutcome> trays) {
+    return TrayPosterior.of(counts(trays), prior);
   }
 
   private static List<TrayCount> counts(List<TrayOutcome> trays) {

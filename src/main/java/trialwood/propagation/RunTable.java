@@ -14,6 +14,7 @@ import trialwood.analysis.Interval;
 import trialwood.analysis.rate.TrayCount;
 import trialwood.analysis.rate.TrayDispersion;
 import trialwood.analysis.rate.TrayPosterior;
+import trialwood.analysis.rate.TrayPrior;
 import trialwood.analysis.time.RootingLook;
 import trialwood.analysis.time.RootingTime;
 import trialwood.lineage.Accession;
@@ -25,9 +26,15 @@ public class RunTable {
 
   private final TrayOutcomes outcomes;
   private final RootingTimeEvidence times;
+  private final TrayLikeness likeness;
   private final Accessions accessions;
 
-  RunTable(TrayOutcomes outcomes, RootingTimeEvidence times, Accessions accessions) {
+  RunTable(
+      TrayOutcomes outcomes,
+      RootingTimeEvidence times,
+      TrayLikeness likeness,
+      Accessions accessions) {
+    this.likeness = likeness;
     this.outcomes = outcomes;
     this.times = times;
     this.accessions = accessions;
@@ -39,6 +46,8 @@ public class RunTable {
    * @param trays rooted ones of each closed tray that counts, as people read them: 22 · 21 · 23
    * @param interval 95 % interval of the true share by the trays, as fractions
    * @param disagreement what the tray chi-square says where trays disagree clearly
+   * @param days between which half of the lifted ones had rooted
+   * @param times when the cuttings stuck had rooted; absent where nobody looked
    */
   public record Row(
       String code,
@@ -50,6 +59,7 @@ public class RunTable {
       @Nullable Interval interval,
       @Nullable String disagreement,
       String days,
+      @Nullable RootingTimes times,
       int weanedAlive,
       int weanedOf) {
 
@@ -65,6 +75,7 @@ public class RunTable {
         outcomes.ofRun(Objects.requireNonNull(run.id()), asOf).stream()
             .filter(TrayOutcome::counts)
             .toList();
+    TrayPrior prior = likeness.prior(asOf);
     Map<UUID, List<LookSample>> looks =
         times.samples(ids, asOf).stream()
             .filter(look -> look.run().equals(run.code()))
@@ -83,7 +94,8 @@ public class RunTable {
                 row(
                     Objects.requireNonNull(named.get(each.getKey())),
                     each.getValue(),
-                    looks.getOrDefault(each.getKey(), List.of())))
+                    looks.getOrDefault(each.getKey(), List.of()),
+                    prior))
         .sorted(
             Comparator.comparing(Row::isCheck)
                 .thenComparing(Row::share)
@@ -92,7 +104,8 @@ public class RunTable {
         .toList();
   }
 
-  private static Row row(Accession accession, List<TrayOutcome> trays, List<LookSample> looks) {
+  private static Row row(
+      Accession accession, List<TrayOutcome> trays, List<LookSample> looks, TrayPrior prior) {
     List<TrayCount> counts =
         trays.stream().map(tray -> new TrayCount(tray.rooted(), tray.stuck())).toList();
     List<TrayOutcome> weaned = trays.stream().filter(tray -> tray.alive14() != null).toList();
@@ -105,9 +118,10 @@ public class RunTable {
             .collect(Collectors.joining(" · ")),
         counts.stream().mapToInt(TrayCount::rooted).sum(),
         counts.stream().mapToInt(TrayCount::stuck).sum(),
-        TrayPosterior.of(counts).interval(0.95),
+        TrayPosterior.of(counts, prior).interval(0.95),
         disagreement(counts),
         days(looks),
+        RootingTimes.of(looks, trays).orElse(null),
         weaned.stream().mapToInt(tray -> Objects.requireNonNullElse(tray.alive14(), 0)).sum(),
         weaned.stream().mapToInt(TrayOutcome::leftRooted).sum());
   }

@@ -22,6 +22,7 @@ record TrayOutcome(
     boolean isCheck,
     UUID trayId,
     String tray,
+    LocalDate stuckOn,
     LocalDate countedOn,
     int stuck,
     int rooted,

@@ -38,7 +38,7 @@ class TrayOutcomes {
       select r.id as run_id, r.code as run, r.from_date as run_from,
              crop.check_floor_percent as floor_percent,
              h.accession_id, h.accession_id = r.check_accession_id as is_check,
-             t.unit_id as tray_id, u.label as tray, c.on_date as counted_on, t.stuck,
+             t.unit_id as tray_id, u.label as tray, t.stuck_on, c.on_date as counted_on, t.stuck,
              c.rooted + c.taken_out_rooted as rooted, c.rooted as left_rooted, c.root_score,
              w.alive as alive14, case when v.counts = false then v.reason end as void_reason
       from counted c
@@ -86,6 +86,14 @@ class TrayOutcomes {
     return jdbc.sql(
             "select * from (%s) outcome where run_id = :run order by tray".formatted(COUNTED))
         .param("run", runId)
+        .param("asOf", asOf)
+        .query(TrayOutcome.class)
+        .list();
+  }
+
+  /** All counted trays of the nursery. */
+  List<TrayOutcome> all(LocalDate asOf) {
+    return jdbc.sql("select * from (%s) outcome order by run_from, tray".formatted(COUNTED))
         .param("asOf", asOf)
         .query(TrayOutcome.class)
         .list();

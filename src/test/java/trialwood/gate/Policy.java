@@ -38,6 +38,20 @@ final class Policy {
         new DiscardOccasions(1, 2));
   }
 
+  /** Not more than 15 points behind the bench check, as likely as not. */
+  static Criterion notFarBehind() {
+    return criterion(
+        Stage.PROPAGATION,
+        "near-check",
+        Kind.CHANCE,
+        "propagation.against-check",
+        Direction.AT_LEAST,
+        Threshold.at("-15", "0.50"),
+        Threshold.NONE,
+        LeastEvidence.NONE,
+        DiscardOccasions.ONE);
+  }
+
   static Criterion offTheMist() {
     return criterion(
         Stage.PROPAGATION,

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import trialwood.evidence.Ask;
 import trialwood.gate.Choice;
@@ -23,8 +24,15 @@ import trialwood.web.IntervalPicture;
  *
  * @param columns the musts that records answer; those that ask the records the same share one
  * @param attested whether there are musts that a person attests
+ * @param method how each column was computed, in one text
  */
-record GateSheet(String crop, int policy, List<Column> columns, boolean attested, List<Row> rows) {
+record GateSheet(
+    String crop,
+    int policy,
+    List<Column> columns,
+    boolean attested,
+    List<Row> rows,
+    String method) {
 
   record Column(String label, String asked) {}
 
@@ -71,7 +79,23 @@ record GateSheet(String crop, int policy, List<Column> columns, boolean attested
         Comparator.comparing(GateSheet::doubt)
             .thenComparing(Row::because)
             .thenComparing(Row::code));
-    return new GateSheet(crop, policy.number(), columns, attested, rows);
+    return new GateSheet(crop, policy.number(), columns, attested, rows, method(waiting));
+  }
+
+  private static String method(List<Waiting> waiting) {
+    Map<String, String> methods = new LinkedHashMap<>();
+    for (Waiting one : waiting) {
+      for (Finding finding : one.review().findings()) {
+        if (finding.criterion().isMust()
+            && finding.criterion().ask() != null
+            && finding.evidence().isRecorded()) {
+          methods.putIfAbsent(finding.criterion().label(), finding.evidence().method());
+        }
+      }
+    }
+    return methods.entrySet().stream()
+        .map(each -> each.getKey() + ": " + each.getValue())
+        .collect(Collectors.joining(" "));
   }
 
   private static int doubt(Row row) {

@@ -2,17 +2,20 @@ package trialwood.gate.web;
 
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import trialwood.evidence.RecordLink;
 import trialwood.gate.Choice;
 import trialwood.gate.Finding;
+import trialwood.gate.Outlook;
 import trialwood.gate.Review;
 import trialwood.gate.Verdict;
 import trialwood.web.IntervalPicture;
 
-/** A review as the decision page shows it, musts before preferences. */
-record ReviewView(Choice line, String because, int policy, List<Row> rows) {
+/**
+ * A review as the decision page shows it, musts before preferences.
+ *
+ * @param openToTrays whether something is open that further trays may settle
+ */
+record ReviewView(Choice line, String because, int policy, List<Row> rows, boolean openToTrays) {
 
   /**
    * One criterion.
@@ -40,7 +43,12 @@ record ReviewView(Choice line, String because, int policy, List<Row> rows) {
             .sorted((a, b) -> a.criterion().need().compareTo(b.criterion().need()))
             .map(ReviewView::row)
             .toList();
-    return new ReviewView(review.line(), review.because(), review.policy().number(), rows);
+    return new ReviewView(
+        review.line(),
+        review.because(),
+        review.policy().number(),
+        rows,
+        review.findings().stream().anyMatch(Outlook::isOpen));
   }
 
   private static Row row(Finding finding) {
@@ -57,9 +65,7 @@ record ReviewView(Choice line, String because, int policy, List<Row> rows) {
         finding.because(),
         finding.evidence().comparison(),
         finding.evidence().method(),
-        finding.evidence().records().stream()
-            .collect(
-                Collectors.toMap(RecordLink::href, RecordLink::text, (first, second) -> first)),
+        finding.records(),
         scale == null ? null : Pictures.of(finding, finding.criterion(), scale));
   }
 }

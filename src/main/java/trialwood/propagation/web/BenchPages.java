@@ -2,6 +2,9 @@ package trialwood.propagation.web;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -14,6 +17,7 @@ import trialwood.propagation.BenchLists;
 import trialwood.propagation.RunTable;
 import trialwood.propagation.StickingRun;
 import trialwood.propagation.StickingRuns;
+import trialwood.propagation.TrayLikeness;
 import trialwood.propagation.TrayLine;
 import trialwood.propagation.TrayWork;
 import trialwood.web.ForStaff;
@@ -27,6 +31,7 @@ class BenchPages {
   private final BenchLists bench;
   private final StickingRuns runs;
   private final RunTable table;
+  private final TrayLikeness likeness;
   private final TrayWork work;
   private final Accessions accessions;
   private final Clock clock;
@@ -35,12 +40,14 @@ class BenchPages {
       BenchLists bench,
       StickingRuns runs,
       RunTable table,
+      TrayLikeness likeness,
       TrayWork work,
       Accessions accessions,
       Clock clock) {
     this.bench = bench;
     this.runs = runs;
     this.table = table;
+    this.likeness = likeness;
     this.work = work;
     this.accessions = accessions;
     this.clock = clock;
@@ -67,8 +74,21 @@ class BenchPages {
     model.addAttribute("run", run);
     model.addAttribute("check", accessions.findById(run.checkAccessionId()).orElseThrow());
     model.addAttribute("trays", trays);
-    model.addAttribute("rows", table.of(run, ids, today));
+    List<RunTable.Row> rows = table.of(run, ids, today);
+    model.addAttribute("rows", rows);
+    model.addAttribute("likeness", likeness.sentence(today));
+    model.addAttribute("pictures", pictures(rows));
     model.addAttribute("line", bench.run(code).orElseThrow());
     return "bench/run";
+  }
+
+  private static Map<String, RootingPicture> pictures(List<RunTable.Row> rows) {
+    Map<String, RootingPicture> pictures = new HashMap<>();
+    for (RunTable.Row row : rows) {
+      if (row.times() != null) {
+        pictures.put(row.code(), RootingPicture.small(row.times()));
+      }
+    }
+    return pictures;
   }
 }

@@ -1,0 +1,65 @@
+package trialwood.propagation.web;
+
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Set;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import trialwood.analysis.Answer;
+import trialwood.lineage.Accession;
+import trialwood.lineage.Accessions;
+import trialwood.propagation.RootingTimes;
+import trialwood.propagation.RunTable;
+import trialwood.propagation.StickingRun;
+import trialwood.propagation.StickingRuns;
+import trialwood.web.ForStaff;
+import trialwood.web.NotFound;
+
+/** When the cuttings of one accession rooted in one run: the steps and a smooth law over them. */
+@Controller
+class RootingTimePage {
+
+  private final StickingRuns runs;
+  private final Accessions accessions;
+  private final RunTable table;
+  private final Clock clock;
+
+  RootingTimePage(StickingRuns runs, Accessions accessions, RunTable table, Clock clock) {
+    this.runs = runs;
+    this.accessions = accessions;
+    this.table = table;
+    this.clock = clock;
+  }
+
+  @GetMapping("/bench/runs/{run}/days/{code}")
+  @ForStaff
+  String days(@PathVariable("run") String runCode, @PathVariable String code, Model page) {
+    StickingRun run = runs.findByCode(runCode).orElseThrow(NotFound.of("run " + runCode));
+    Accession accession = accessions.named(code).orElseThrow(NotFound.of("candidate"));
+    RootingTimes times =
+        table.of(run, Set.of(Objects.requireNonNull(accession.id())), LocalDate.now(clock)).stream()
+            .filter(row -> row.code().equals(accession.code()) && row.times() != null)
+            .findFirst()
+            .map(RunTable.Row::times)
+            .orElseThrow(NotFound.of("look at " + code + " in run " + runCode));
+    Answer<RootingTimes.Smooth> smooth = times.smooth();
+    RootingTimes.Smooth law = smooth.value().orElse(null);
+    page.addAttribute("run", run);
+    page.addAttribute("accession", accession);
+    page.addAttribute("times", times);
+    page.addAttribute("law", law);
+    page.addAttribute("trays", times.trays().size());
+    if (law != null) {
+      page.addAttribute("half", law.halfByTrays().value().orElse(null));
+      page.addAttribute("noHalf", law.halfByTrays().lack().orElse(null));
+      page.addAttribute("never", law.neverByTrays().value().orElse(null));
+      page.addAttribute("noNever", law.neverByTrays().lack().orElse(null));
+    }
+    page.addAttribute("lacking", smooth.lack().orElse(null));
+    page.addAttribute("picture", RootingPicture.large(times, law == null ? null : law.fit()));
+    return "bench/days";
+  }
+}
