@@ -105,6 +105,7 @@ public record Evidence(
         remarks,
         discardBarred,
         occasions,
+        moot,
         belief);
   }
 
