@@ -9,6 +9,8 @@ import trialwood.analysis.Refuse;
 /** A fitted mixed model: variances, fixed effects, shrunken effects, and how sure each is. */
 public final class MixedFit {
 
+  static final String RESIDUAL = "Residual";
+
   private final Evaluation at;
   private final Layout layout;
   private final DMatrixRMaj errors;
@@ -52,7 +54,7 @@ public final class MixedFit {
           new VarianceComponent(
               terms.get(k).name(), at.variances()[k], terms.get(k).levels().size()));
     }
-    components.add(new VarianceComponent("Residual", at.residual(), layout.values()));
+    components.add(new VarianceComponent(RESIDUAL, at.residual(), layout.values()));
     return List.copyOf(components);
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import trialwood.analysis.Answer;
 import trialwood.analysis.Refuse;
 
@@ -61,6 +62,12 @@ public final class MixedModel {
         factor.name(),
         factor.size(),
         values.length);
+    Refuse.unless(
+        !factor.name().equals(MixedFit.RESIDUAL)
+            && Stream.concat(fixed.stream(), random.stream())
+                .noneMatch(other -> other.name().equals(factor.name())),
+        "The model has %s already.",
+        factor.name());
     var copy = new MixedModel(values);
     copy.fixed.addAll(fixed);
     copy.random.addAll(random);

@@ -97,6 +97,9 @@ class TrialPages {
     page.addAttribute("against", against);
     page.addAttribute("seasons", seasons);
     page.addAttribute("across", across);
+    page.addAttribute(
+        "steadiness",
+        Direction.of(trait).map(way -> Steadiness.of(seasons.cells(), way)).orElse(List.of()));
     page.addAttribute("table", TraitTable.of(trait, seasons, across, entries, against));
     return "trial/trait";
   }

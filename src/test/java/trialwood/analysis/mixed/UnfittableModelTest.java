@@ -101,4 +101,15 @@ class UnfittableModelTest {
     assertThat(fit.means("entry").mean("A")).isCloseTo(3.5, within(1e-9));
     assertThatIllegalArgumentException().isThrownBy(() -> fit.means("entry").meanSed());
   }
+
+  @Test
+  void a_name_stands_for_one_factor_of_a_model() {
+    Factor entry = Factor.of("entry", List.of("A", "A", "B", "B"));
+    Factor residual = Factor.of("Residual", List.of("A", "A", "B", "B"));
+    MixedModel model = MixedModel.of(new double[] {1, 2, 3, 5}).random(entry);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> model.fixed(entry))
+        .withMessage("The model has entry already.");
+    assertThatIllegalArgumentException().isThrownBy(() -> model.random(residual));
+  }
 }
