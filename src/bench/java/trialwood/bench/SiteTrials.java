@@ -5,8 +5,12 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -42,7 +46,7 @@ public class SiteTrials {
   @Param({"small", "large"})
   private String size = "";
 
-  private List<CSVRecord> plots = List.of();
+  private Map<String, List<String>> labels = Map.of();
   private double[] seen = {};
   private double[] values = {};
   private final SplittableRandom numbers = new SplittableRandom(1);
@@ -107,6 +111,6 @@ public class SiteTrials {
   }
 
   private Factor factor(String name) {
-    return Factor.of(name, plots.stream().map(plot -> plot.get(name)).toList());
+    return Factor.of(name, Objects.requireNonNull(labels.get(name)));
   }
 }

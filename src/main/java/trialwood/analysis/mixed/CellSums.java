@@ -84,8 +84,7 @@ final class CellSums {
       }
       rows[c + 1] = row(cell, rows[c], columns, entries);
     }
-    return Layout.Block.of(
-        counts, new Layout.SparseRows(rows, columns, entries), shared(levels, cells), levels);
+    return Layout.Block.of(counts, new Layout.SparseRows(rows, columns, entries), levels);
   }
 
   /** Sums a cell into a sparse row of means, and its cross-products about them into the within. */
@@ -164,20 +163,5 @@ final class CellSums {
         return;
       }
     }
-  }
-
-  private static int[] shared(int[][] levels, int cells) {
-    int[] shared = new int[cells * cells];
-    for (int t = 0; t < levels.length; t++) {
-      int[] level = levels[t];
-      for (int a = 0; a < cells; a++) {
-        for (int b = 0; b < cells; b++) {
-          if (level[a] == level[b]) {
-            shared[a * cells + b] |= 1 << t;
-          }
-        }
-      }
-    }
-    return shared;
   }
 }

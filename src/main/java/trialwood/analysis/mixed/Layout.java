@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.ejml.data.DMatrixRMaj;
 
 /**
@@ -105,7 +104,6 @@ record Layout(
    *
    * @param counts values in each cell
    * @param means row by row, sparse: border columns, then the value itself in the last column
-   * @param shared for each pair of cells a bit for every owned term whose level they share
    * @param levels for each owned term the level of each cell
    * @param fine terms that give every cell of the block a level of its own
    * @param coarse the other terms
@@ -116,31 +114,55 @@ record Layout(
   record Block(
       double[] counts,
       SparseRows means,
-      int[] shared,
       int[][] levels,
       int[] fine,
       int[] coarse,
       int[][] column,
       int columns) {
 
-    static Block of(double[] counts, SparseRows means, int[] shared, int[][] levels) {
-      int cells = counts.length;
+    static Block of(double[] counts, SparseRows means, int[][] levels) {
       int[][] column = new int[levels.length][];
+      int[] fine = new int[levels.length];
+      int[] coarse = new int[levels.length];
+      int fines = 0;
+      int coarses = 0;
       int columns = 0;
       for (int t = 0; t < levels.length; t++) {
-        int[] distinct = Arrays.stream(levels[t]).sorted().distinct().toArray();
-        if (distinct.length < cells) {
-          column[t] = new int[cells];
-          for (int c = 0; c < cells; c++) {
-            column[t][c] = columns + Arrays.binarySearch(distinct, levels[t][c]);
-          }
-          columns += distinct.length;
+        int[] numbered = new int[counts.length];
+        int distinct = number(levels[t], columns, numbered);
+        if (distinct == counts.length) {
+          fine[fines++] = t;
+        } else {
+          column[coarses] = numbered;
+          coarse[coarses++] = t;
+          columns += distinct;
         }
       }
-      int[] fine = IntStream.range(0, levels.length).filter(t -> column[t] == null).toArray();
-      int[] coarse = IntStream.range(0, levels.length).filter(t -> column[t] != null).toArray();
-      int[][] kept = Arrays.stream(coarse).mapToObj(t -> column[t]).toArray(int[][]::new);
-      return new Block(counts, means, shared, levels, fine, coarse, kept, columns);
+      return new Block(
+          counts,
+          means,
+          levels,
+          Arrays.copyOf(fine, fines),
+          Arrays.copyOf(coarse, coarses),
+          Arrays.copyOf(column, coarses),
+          columns);
+    }
+
+    /** Numbers levels in the order in which they appear, and says how many there are. */
+    private static int number(int[] levels, int first, int[] numbered) {
+      int distinct = 0;
+      int[] seen = new int[levels.length];
+      for (int c = 0; c < levels.length; c++) {
+        int at = 0;
+        while (at < distinct && seen[at] != levels[c]) {
+          at++;
+        }
+        if (at == distinct) {
+          seen[distinct++] = levels[c];
+        }
+        numbered[c] = first + at;
+      }
+      return distinct;
     }
 
     int cells() {

@@ -151,11 +151,14 @@ final class Slope {
     for (int b = 0; b < residuals.length; b++) {
       Block block = layout.blocks().get(b);
       residuals[b] = at.residuals(b);
+      for (int term : block.fine()) {
+        values[term][b] = residuals[b];
+      }
+      for (int t = 0; t < block.coarse().length; t++) {
+        values[block.coarse()[t]][b] = levelSums(residuals[b], block.column()[t], block.columns());
+      }
       for (int term = 0; term < owned; term++) {
-        values[term][b] = sharedSums(residuals[b], block.shared(), 1 << term);
-        for (int c = 0; c < block.cells(); c++) {
-          squares[term] += residuals[b][c] * values[term][b][c];
-        }
+        squares[term] += Products.dot(residuals[b], values[term][b]);
       }
     }
     for (int term = 0; term < owned; term++) {
@@ -164,12 +167,14 @@ final class Slope {
   }
 
   /** For each cell the sum over the cells that share its level. */
-  private static double[] sharedSums(double[] cells, int[] shared, int bit) {
+  private static double[] levelSums(double[] cells, int[] column, int columns) {
+    double[] byLevel = new double[columns];
+    for (int c = 0; c < cells.length; c++) {
+      byLevel[column[c]] += cells[c];
+    }
     double[] sums = new double[cells.length];
-    for (int a = 0; a < cells.length; a++) {
-      for (int b = 0; b < cells.length; b++) {
-        sums[a] += (shared[a * cells.length + b] & bit) != 0 ? cells[b] : 0;
-      }
+    for (int c = 0; c < cells.length; c++) {
+      sums[c] = byLevel[column[c]];
     }
     return sums;
   }
