@@ -62,11 +62,18 @@ public class SiteTrials {
             .get();
     var file = Path.of("src/test/resources/reference/data-bench-%s-a.csv".formatted(size));
     try (CSVParser parser = CSVParser.parse(file, StandardCharsets.UTF_8, format)) {
-      plots = parser.getRecords().stream().filter(record -> !record.get("y").isEmpty()).toList();
+      List<CSVRecord> plots =
+          parser.getRecords().stream().filter(record -> !record.get("y").isEmpty()).toList();
+      seen = plots.stream().mapToDouble(plot -> Double.parseDouble(plot.get("y"))).toArray();
+      labels =
+          Stream.of("site", "year", "rep", "entry")
+              .collect(
+                  Collectors.toMap(
+                      column -> column,
+                      column -> plots.stream().map(plot -> plot.get(column)).toList()));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    seen = plots.stream().mapToDouble(plot -> Double.parseDouble(plot.get("y"))).toArray();
   }
 
   @Setup(Level.Invocation)
