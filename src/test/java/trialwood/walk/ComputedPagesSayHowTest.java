@@ -19,7 +19,7 @@ class ComputedPagesSayHowTest {
 
   private static final Pattern COMPUTED =
       Pattern.compile(
-          "True share|class=\"interval|with chance|95 % interval|Half of all stuck|tray more|four times in five");
+          "True share|class=\"interval|with chance|Gain a week|95 % interval|Half of all stuck|tray more|four times in five");
 
   @Autowired private MockMvcTester mvc;
 
@@ -35,6 +35,7 @@ class ComputedPagesSayHowTest {
         "/gates/propagation/A18-04/further-trays?asOf=2022-07-24",
         "/gates/trial?asOf=2026-11-11",
         "/containers/22-C18-03-G1",
+        "/containers/22-A18-01-G3",
         "/accessions/A18-04"
       })
   void a_page_with_an_interval_or_a_chance_says_how_it_was_computed(String page) throws Exception {
