@@ -41,7 +41,7 @@ public record TreatmentTable(String code, List<Row> treatments, Answer<Test> tes
    *
    * @param phi variance of a tray's count ÷ that of independent cuttings
    */
-  public record Test(double f, int numerator, int denominator, double pValue, double phi) {}
+  public record Test(double f, int numerator, int denominator, double p, double phi) {}
 
   static TreatmentTable of(String code, List<TreatmentTrays> treatments) {
     Answer<TreatmentLogit> fit = TreatmentLogit.of(treatments);

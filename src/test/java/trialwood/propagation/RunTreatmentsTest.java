@@ -21,8 +21,6 @@ class RunTreatmentsTest {
   private static final Treatment STRONGER = new Treatment(null, null, null, 8000);
 
   @Autowired private Bench bench;
-  @Autowired private Sticking sticking;
-  @Autowired private Closing closing;
   @Autowired private RunTreatments treatments;
 
   private StickingRun run;
@@ -35,18 +33,7 @@ class RunTreatmentsTest {
   }
 
   private void batch(@Nullable Treatment treatment, String code, int... rooted) {
-    Batch batch =
-        sticking.batch(
-            new Batch(Objects.requireNonNull(run.id()), code, Batch.Source.ORTET, treatment, null));
-    for (int i = 0; i < rooted.length; i++) {
-      Tray tray =
-          sticking.tray(
-              run,
-              batch,
-              new NewTray(code + "-" + i, clone, 24, run.fromDate(), 24, "1", null, null));
-      closing.finalCount(tray.unitId(), Bench.closing(Bench.COUNTED, rooted[i]), null);
-    }
-    bench.flush();
+    bench.treated(run, code, clone, treatment, rooted);
   }
 
   /**
@@ -70,7 +57,7 @@ class RunTreatmentsTest {
     assertThat(test.f()).isEqualTo(5.304, within(2e-3));
     assertThat(test.numerator()).isEqualTo(1);
     assertThat(test.denominator()).isEqualTo(4);
-    assertThat(test.pValue()).isBetween(0.05, 0.10);
+    assertThat(test.p()).isBetween(0.05, 0.10);
     TreatmentTable.Row usual = table.treatments().get(0);
     assertThat(usual.share()).isEqualTo(35.0 / 72, within(1e-12));
     assertThat(usual.interval()).isNotNull();
