@@ -17,16 +17,14 @@ import trialwood.analysis.means.PlantSample;
  *
  * @param n plants or plots with a value, each counted once however often it was seen
  * @param seasons in which it was seen
- * @param mean over the plants of each plant's own mean, in the unit of the trait
- * @param sd between the same, from two plants on
+ * @param numbers each plant's own mean, in the unit of the trait; none where none has a number
  * @param words the other values, the most frequent first, each with its number of plants
  * @param sites where, in order of name
  */
 public record Sample(
     int n,
     int seasons,
-    @Nullable Double mean,
-    @Nullable Double sd,
+    @Nullable PlantSample numbers,
     String words,
     @Nullable LocalDate from,
     @Nullable LocalDate until,
@@ -37,12 +35,10 @@ public record Sample(
 
   static Sample of(Collection<Seen> seen) {
     List<Double> numbers = meansOfPlants(seen);
-    @Nullable PlantSample sample = numbers.isEmpty() ? null : PlantSample.of(numbers);
     return new Sample(
         (int) seen.stream().map(Seen::unitId).distinct().count(),
         (int) seen.stream().map(Seen::season).distinct().count(),
-        sample == null ? null : sample.mean(),
-        sample == null ? null : sample.sd().value().orElse(null),
+        numbers.isEmpty() ? null : PlantSample.of(numbers),
         words(seen),
         seen.stream().map(Seen::onDate).min(Comparator.naturalOrder()).orElse(null),
         seen.stream().map(Seen::onDate).max(Comparator.naturalOrder()).orElse(null),
@@ -60,6 +56,16 @@ public record Sample(
                     Collectors.averagingDouble(
                         it -> Objects.requireNonNull(it.number()).doubleValue())))
             .values());
+  }
+
+  /** Over the plants. */
+  public @Nullable Double mean() {
+    return numbers == null ? null : numbers.mean();
+  }
+
+  /** Between the plants, from two on. */
+  public @Nullable Double sd() {
+    return numbers == null ? null : numbers.sd().value().orElse(null);
   }
 
   public boolean isEnough() {

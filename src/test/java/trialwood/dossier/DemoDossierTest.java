@@ -1,6 +1,7 @@
 package trialwood.dossier;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDate;
 import java.util.Map;
@@ -114,6 +115,11 @@ class DemoDossierTest {
     }
     assertThat(lines.get("LEAFLEN").beside().get(0).own().mean()).isEqualTo(77.4);
     assertThat(lines.get("LEAFLEN").beside().get(0).other().mean()).isEqualTo(65.4);
+    // by hand: squares 148.4 and 342.4 on 18 df, se 2.3352, t of 18 df 2.1009 from the tables
+    assertThat(lines.get("LEAFLEN").beside().get(0).difference()).isEqualTo(12.0, within(1e-9));
+    assertThat(lines.get("LEAFLEN").beside().get(0).interval())
+        .satisfies(it -> assertThat(it.low()).isEqualTo(7.094, within(1e-3)))
+        .satisfies(it -> assertThat(it.high()).isEqualTo(16.906, within(1e-3)));
     assertThat(lines.get("HEIGHT").beside().get(0))
         .satisfies(it -> assertThat(it.variety()).isEqualTo("CK-1"))
         .satisfies(it -> assertThat(it.own().seasons()).isOne())

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import trialwood.crop.Crop;
 import trialwood.crop.LookDays;
@@ -99,6 +100,25 @@ public class Bench {
     }
     records.flush();
     return trays;
+  }
+
+  /**
+   * One batch of that treatment in trays of 24, counted; labels are the batch's code-1, code-2 …
+   */
+  public void treated(
+      StickingRun run, String code, UUID accession, @Nullable Treatment treatment, int... rooted) {
+    Batch batch =
+        sticking.batch(
+            new Batch(Objects.requireNonNull(run.id()), code, Batch.Source.ORTET, treatment, null));
+    for (int i = 0; i < rooted.length; i++) {
+      NewTray tray =
+          new NewTray(code + "-" + (i + 1), accession, 24, run.fromDate(), 24, "1", null, null);
+      closing.finalCount(
+          sticking.tray(run, batch, tray).unitId(),
+          closing(run.fromDate().plusDays(28), rooted[i]),
+          null);
+    }
+    records.flush();
   }
 
   public static NewFinalCount closing(LocalDate on, int rooted) {

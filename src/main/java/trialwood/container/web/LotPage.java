@@ -2,9 +2,10 @@ package trialwood.container.web;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.UUID;
-import java.util.stream.Stream;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -12,12 +13,15 @@ import org.springframework.web.bind.annotation.PathVariable;
 import trialwood.container.Lots;
 import trialwood.container.web.LotBook.CheckLot;
 import trialwood.container.web.LotBook.Head;
+import trialwood.crop.Trait;
 import trialwood.crop.Traits;
 import trialwood.unit.Doubts;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
 
-/** One lot: its ledger, what happened to it, its plants, and the check beside it. */
+/**
+ * One lot: its ledger, what happened to it, its plants and their growth, and the check beside it.
+ */
 @Controller
 class LotPage {
 
@@ -43,8 +47,10 @@ class LotPage {
     Head lot = book.head(label).orElseThrow(NotFound.of("lot " + label));
     LocalDate today = LocalDate.now(clock);
     List<CheckLot> checks = book.checksBeside(lot);
-    List<UUID> compared =
-        Stream.concat(Stream.of(lot.lotId()), checks.stream().map(CheckLot::lotId)).toList();
+    Map<UUID, String> compared = new LinkedHashMap<>();
+    compared.put(lot.lotId(), lot.label());
+    checks.forEach(check -> compared.put(check.lotId(), check.label()));
+    List<Trait> measurable = traits.findByCropIdOrderByCode(lot.cropId());
     model.addAttribute("lot", lot);
     model.addAttribute("ledger", lots.ledger(lot.lotId(), today));
     model.addAttribute("sources", book.sources(lot.lotId()));
@@ -56,8 +62,10 @@ class LotPage {
         PlantTable.of(
             lot.lotId(),
             plants.plants(lot.lotId(), today),
-            plants.values(compared),
-            traits.findByCropIdOrderByCode(lot.cropId())));
+            plants.values(compared.keySet()),
+            measurable));
+    model.addAttribute(
+        "growth", GrowthTable.of(compared, plants.measured(compared.keySet()), measurable));
     return "container/lot";
   }
 }

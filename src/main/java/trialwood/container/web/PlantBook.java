@@ -35,6 +35,14 @@ class PlantBook {
       @Nullable String noneBecause) {}
 
   /**
+   * A number that was measured on a plant of a lot before it left the lot, the last of its day.
+   *
+   * @param here whether it stood in the lot by then
+   */
+  record Measured(
+      UUID lotId, UUID plantId, UUID traitId, LocalDate onDate, BigDecimal number, boolean here) {}
+
+  /**
    * What was seen on a plant, with what was replaced.
    *
    * @param reason why it takes the place of an earlier value, where it does
@@ -122,6 +130,36 @@ class PlantBook {
             """)
         .param("lots", lots)
         .query(Value.class)
+        .list();
+  }
+
+  /**
+   * Every number of every trait on the plants of these lots until they left them, one a plant,
+   * trait and day.
+   */
+  List<Measured> measured(Collection<UUID> lots) {
+    return jdbc.sql(
+            """
+            select v.lot_id, v.plant_id, v.trait_id, v.on_date, v.number, v.here
+            from (
+              select w.lot_id, o.unit_id as plant_id, o.trait_id, o.on_date,
+                     o.number_value as number, o.on_date >= w.from_date as here,
+                     row_number() over (partition by w.lot_id, o.unit_id, o.trait_id, o.on_date
+                                        order by o.recorded_at desc) as place
+              from plant_place w
+              join observation o on o.unit_id = w.plant_id
+              where w.lot_id in (:lots) and o.number_value is not null
+                and not exists (select 1 from plant_place later
+                                where later.plant_id = w.plant_id
+                                  and later.from_date > w.from_date
+                                  and later.from_date <= o.on_date)
+                and not exists (select 1 from observation later where later.supersedes_id = o.id)
+            ) v
+            where v.place = 1
+            order by v.lot_id, v.plant_id, v.on_date
+            """)
+        .param("lots", lots)
+        .query(Measured.class)
         .list();
   }
 }

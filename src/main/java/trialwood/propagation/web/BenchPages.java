@@ -15,6 +15,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import trialwood.lineage.Accessions;
 import trialwood.propagation.BenchLists;
 import trialwood.propagation.RunTable;
+import trialwood.propagation.RunTreatments;
 import trialwood.propagation.StickingRun;
 import trialwood.propagation.StickingRuns;
 import trialwood.propagation.TrayLikeness;
@@ -31,6 +32,7 @@ class BenchPages {
   private final BenchLists bench;
   private final StickingRuns runs;
   private final RunTable table;
+  private final RunTreatments treatments;
   private final TrayLikeness likeness;
   private final TrayWork work;
   private final Accessions accessions;
@@ -40,6 +42,7 @@ class BenchPages {
       BenchLists bench,
       StickingRuns runs,
       RunTable table,
+      RunTreatments treatments,
       TrayLikeness likeness,
       TrayWork work,
       Accessions accessions,
@@ -47,6 +50,7 @@ class BenchPages {
     this.bench = bench;
     this.runs = runs;
     this.table = table;
+    this.treatments = treatments;
     this.likeness = likeness;
     this.work = work;
     this.accessions = accessions;
@@ -76,6 +80,7 @@ class BenchPages {
     model.addAttribute("trays", trays);
     List<RunTable.Row> rows = table.of(run, ids, today);
     model.addAttribute("rows", rows);
+    model.addAttribute("treatments", treatments.of(run, today));
     model.addAttribute("likeness", likeness.sentence(today));
     model.addAttribute("pictures", pictures(rows));
     model.addAttribute("line", bench.run(code).orElseThrow());

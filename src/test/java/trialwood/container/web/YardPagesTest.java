@@ -124,6 +124,7 @@ class YardPagesTest {
       nursery.lot("22-D18-%d-G1".formatted(n), "D18-" + n, 20);
     }
     send("/containers/22-C18-03-G1/plants", Map.of("number", "17", "from", "20 Jul 2022"));
+    nursery.measured(plants, nursery.height(), LocalDate.of(2022, 9, 29), 69, 62, 78);
 
     assertThat(statements("/containers")).isEqualTo(list).isPositive();
     assertThat(statements("/containers/22-C18-03-G1")).isEqualTo(book).isPositive();
@@ -163,6 +164,50 @@ class YardPagesTest {
         "61.7\u00a0cm",
         "52.0\u00a0cm",
         "<svg class=\"interval\"");
+  }
+
+  /** By hand: 8, 4 and 12 cm in four weeks are 2 cm a week. */
+  @Test
+  void plants_that_were_measured_again_show_their_growth_beside_the_check() throws Exception {
+    nursery.check("CK-1", CheckRole.MARKET);
+    UUID check = nursery.lot("22-CK-1-G1", "CK-1", 10);
+    List<UUID> checks = nursery.numbered(check, "22-CK-1-G1", 2);
+    open("/containers/22-C18-03-G1")
+        .andExpect(content().string(not(containsString("Gain a week"))));
+    nursery.measured(plants, nursery.height(), LocalDate.of(2022, 9, 29), 69, 62, 78);
+
+    shows(
+        open("/containers/22-C18-03-G1"),
+        "+2.00\u00a0cm",
+        "−0.48 to 4.48\u00a0cm",
+        "11.5\u00a0%",
+        "1–29\u00a0Sep\u00a02022",
+        "No plant of a check beside it was measured twice.");
+
+    nursery.measured(checks, nursery.height(), LocalDate.of(2022, 9, 1), 50, 52);
+    nursery.measured(checks, nursery.height(), LocalDate.of(2022, 9, 29), 54, 60);
+    shows(open("/containers/22-C18-03-G1"), "+1.50\u00a0cm")
+        .andExpect(content().string(not(containsString("was measured twice"))));
+  }
+
+  @Test
+  void a_shifted_plant_brings_its_first_measuring_along() throws Exception {
+    send(
+        "/containers/22-C18-03-G1/shift",
+        Map.of(
+            "lot", "23-C18-03-G3",
+            "containerClass", nursery.largePots().toString(),
+            "on", "28 Mar 2023",
+            "number", "12",
+            "plants", plants.get(1).toString()));
+    nursery.measured(plants.subList(1, 2), nursery.height(), LocalDate.of(2023, 8, 31), 110);
+
+    shows(
+        open("/containers/23-C18-03-G3"),
+        "+1.00\u00a0cm",
+        "An interval of the mean needs at least two plants.");
+    open("/containers/22-C18-03-G1")
+        .andExpect(content().string(not(containsString("Gain a week"))));
   }
 
   @Test

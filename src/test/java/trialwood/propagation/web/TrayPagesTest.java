@@ -36,6 +36,7 @@ import trialwood.propagation.StickingRun;
 import trialwood.propagation.Tray;
 import trialwood.propagation.TrayLooks;
 import trialwood.propagation.TrayRecords;
+import trialwood.propagation.Treatment;
 import trialwood.testing.ApplicationTest;
 import trialwood.testing.Someone;
 
@@ -261,5 +262,34 @@ class TrayPagesTest {
     bench.flush();
 
     shows(open("/bench/runs/R21"), "60 of 72", "83.3\u00a0%", "49 of 60", "81.7\u00a0%");
+  }
+
+  /** The numbers are worked by hand in RunTreatmentsTest. */
+  @Test
+  void a_run_compares_the_treatments_of_one_clone() throws Exception {
+    StickingRun run = bench.run("R23", Bench.STUCK.minusYears(1), bench.accession("CK-D"));
+    UUID clone = bench.accession("A18-07");
+    bench.treated(run, "B-1", clone, null, 12, 7, 16);
+    open("/bench/runs/R23")
+        .andExpect(status().isOk())
+        .andExpect(content().string(not(containsString("Treatments compared"))));
+
+    bench.treated(run, "B-2", clone, new Treatment(null, null, null, 8000), 20, 23, 16);
+
+    open("/bench/runs/R23")
+        .andExpect(status().isOk())
+        .andExpect(content().string(containsString("Treatments compared")))
+        .andExpect(content().string(containsString("K-IBA, 8000 ppm, quick dip")))
+        .andExpect(content().string(containsString("F = 5.30 on 1 and 4 df, p value 0.08")))
+        .andExpect(content().string(containsString("22–76 %")))
+        .andExpect(content().string(containsString("Quasi-binomial logit")));
+
+    bench.treated(run, "B-3", clone, new Treatment("split", null, null, null), 0, 0);
+    open("/bench/runs/R23")
+        .andExpect(
+            content()
+                .string(
+                    containsString(
+                        "No comparison: All or nothing rooted in K-IBA, 2000 ppm, quick dip, wounded: split")));
   }
 }
