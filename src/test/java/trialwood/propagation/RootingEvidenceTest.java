@@ -44,7 +44,7 @@ class RootingEvidenceTest {
 
     Map<UUID, Evidence> found = ask("propagation.rooted", Set.of(even, uneven), JULY);
 
-    // posteriors as in 3-methods.md: 0.96 and 0.40 (checked against 15-tray-posterior.csv there)
+    // 0.96 and 0.40 by independent quadrature: the rows of these trays in 15-tray-posterior.csv
     assertThat(chance(found.get(even), 80)).isCloseTo(0.96, within(0.005));
     assertThat(chance(found.get(uneven), 80)).isCloseTo(0.40, within(0.005));
     assertThat(found.get(uneven).value()).isCloseTo(75.0, within(1e-9));
