@@ -12,6 +12,7 @@ import java.util.logging.Level;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -145,8 +146,9 @@ class Browser implements AutoCloseable {
   /** Two taps of a wet thumb. */
   void pressTwice(String words) {
     WebElement button = button(words);
+    stay();
     driver.executeScript("arguments[0].click(); arguments[0].click();", button);
-    patience.until(ExpectedConditions.stalenessOf(button));
+    patience.until(left -> hasLeft());
   }
 
   private WebElement button(String words) {
@@ -155,8 +157,25 @@ class Browser implements AutoCloseable {
 
   private void leave(WebElement control) {
     driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", control);
+    stay();
     control.click();
-    patience.until(ExpectedConditions.stalenessOf(control));
+    patience.until(left -> hasLeft());
+  }
+
+  /** Marks the page, so that the next one can be told from it. */
+  private void stay() {
+    driver.executeScript("window.stillHere = true");
+  }
+
+  /** Whether the next page is there, whole; between two pages the driver has nothing to ask. */
+  private boolean hasLeft() {
+    try {
+      return (boolean)
+          driver.executeScript(
+              "return window.stillHere !== true && document.readyState === 'complete'");
+    } catch (WebDriverException betweenPages) {
+      return false;
+    }
   }
 
   void type(String field, String text) {
