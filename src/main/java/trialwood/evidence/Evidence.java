@@ -67,33 +67,26 @@ public record Evidence(
 
   /** The same, its lines drawn in that unit. */
   public Evidence in(String unit) {
+    return with(value, unit, interval, n, replicates, belief);
+  }
+
+  /** The same question with other records behind it: what they would say. */
+  public Evidence having(double value, int n, int replicates, Belief belief) {
+    return with(value, unit, null, n, replicates, belief);
+  }
+
+  private Evidence with(
+      @Nullable Double value,
+      String unit,
+      @Nullable Interval interval,
+      int n,
+      int replicates,
+      @Nullable Belief belief) {
     return new Evidence(
         value,
         unit,
         counted,
         interval,
-        n,
-        replicates,
-        sites,
-        seasons,
-        asOf,
-        method,
-        records,
-        comparison,
-        remarks,
-        discardBarred,
-        occasions,
-        moot,
-        belief);
-  }
-
-  /** The same question with other records behind it: what they would say. */
-  public Evidence having(double value, int n, int replicates, Belief belief) {
-    return new Evidence(
-        value,
-        unit,
-        counted,
-        null,
         n,
         replicates,
         sites,
