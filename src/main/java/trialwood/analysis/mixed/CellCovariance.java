@@ -42,7 +42,7 @@ final class CellCovariance {
       sd[t] = Math.sqrt(variances[coarse[t]]);
     }
     DMatrixRMaj inner = inner(block, weights, sd);
-    logDeterminant += PositiveDefinite.sweep(inner);
+    logDeterminant += PositiveDefinite.invert(inner);
     return outer(block, weights, sd, inner);
   }
 

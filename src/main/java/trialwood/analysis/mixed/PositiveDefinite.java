@@ -31,43 +31,4 @@ final class PositiveDefinite {
     matrix.setTo(inverse);
     return log;
   }
-
-  /**
-   * The same by sweeping every pivot in turn, for the many small matrices of one evaluation: whole
-   * rows at a time, which runs several times faster than a factor of that size. The pivots of a
-   * covariance with a residual on its diagonal stay above the residual, so none is near 0.
-   */
-  static double sweep(DMatrixRMaj matrix) {
-    int size = matrix.numRows;
-    double[] a = matrix.data;
-    double determinant = 1;
-    double log = 0;
-    for (int k = 0; k < size; k++) {
-      int pivotRow = k * size;
-      double pivot = a[pivotRow + k];
-      determinant *= pivot;
-      if (!(determinant > 1e-200 && determinant < 1e200)) {
-        log += Math.log(determinant);
-        determinant = 1;
-      }
-      a[pivotRow + k] = 1;
-      for (int j = 0; j < size; j++) {
-        a[pivotRow + j] /= pivot;
-      }
-      for (int i = 0; i < size; i++) {
-        if (i != k) {
-          subtract(a, i * size, pivotRow, k, size);
-        }
-      }
-    }
-    return log + Math.log(determinant);
-  }
-
-  private static void subtract(double[] a, int row, int pivotRow, int k, int size) {
-    double share = a[row + k];
-    a[row + k] = 0;
-    for (int j = 0; j < size; j++) {
-      a[row + j] -= share * a[pivotRow + j];
-    }
-  }
 }

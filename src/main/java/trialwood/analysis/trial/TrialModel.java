@@ -92,15 +92,15 @@ public final class TrialModel {
   private record Terms(Factor siteSeason, Factor entry, List<Factor> random) {
 
     static Terms of(List<PlotValue> plots) {
-      Factor entry = factor(ENTRY, plots.stream().map(PlotValue::entry).toList());
-      Factor site = factor("site", plots.stream().map(plot -> plot.at().site()).toList());
+      Factor entry = Factor.of(ENTRY, plots.stream().map(PlotValue::entry).toList());
+      Factor site = Factor.of("site", plots.stream().map(plot -> plot.at().site()).toList());
       Factor season =
-          factor("season", plots.stream().map(plot -> "" + plot.at().season()).toList());
+          Factor.of("season", plots.stream().map(plot -> "" + plot.at().season()).toList());
       Factor siteSeason =
-          factor("site-season", plots.stream().map(plot -> plot.at().toString()).toList());
+          Factor.of("site-season", plots.stream().map(plot -> plot.at().toString()).toList());
       Factor block =
-          Factor.crossed(site, factor("block", plots.stream().map(PlotValue::block).toList()));
-      Factor plot = factor("plot", plots.stream().map(PlotValue::plot).toList());
+          Factor.crossed(site, Factor.of("block", plots.stream().map(PlotValue::block).toList()));
+      Factor plot = Factor.of("plot", plots.stream().map(PlotValue::plot).toList());
       return new Terms(
           siteSeason,
           entry,
@@ -110,10 +110,6 @@ public final class TrialModel {
               Factor.crossed(entry, season),
               Factor.crossed(entry, siteSeason),
               plot));
-    }
-
-    private static Factor factor(String name, List<String> labels) {
-      return Factor.of(name, labels);
     }
   }
 }

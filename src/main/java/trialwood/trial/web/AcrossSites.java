@@ -4,7 +4,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -140,7 +139,8 @@ record AcrossSites(
 
   /** The terms as people write them. */
   private static String words(String text) {
-    Function<String, String> crossed = term -> term.replace(":", " × ");
-    return crossed.apply(text.replace("site:block", "block")).replace("Residual", "plot error");
+    return text.replace("site:block", "block")
+        .replace("Residual", "plot error")
+        .replace(":", " × ");
   }
 }
