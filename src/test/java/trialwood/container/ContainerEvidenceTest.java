@@ -32,7 +32,7 @@ class ContainerEvidenceTest {
   private static final LocalDate SEEN = LocalDate.of(2022, 9, 14);
 
   @Autowired Nursery nursery;
-  @Autowired Potting potting;
+  @Autowired Shifting shifting;
   @Autowired LotRecords records;
   @Autowired ContainerEvidence evidence;
   @Autowired ContainerLife life;
@@ -110,7 +110,7 @@ class ContainerEvidenceTest {
   void shifted_plants_are_told_apart_from_those_out_of_trays() {
     UUID lot = countedLot("L1", "C18-03", 1, 16);
     Pots pots = new Pots(nursery.largePots(), new BigDecimal("9.5"), SPRING, 12, null, null);
-    UUID larger = potting.shift(lot, new NewShift("L3", pots, List.of(), null));
+    UUID larger = shifting.shift(lot, new NewShift("L3", pots, List.of(), null), null);
     LocalDate autumn = LocalDate.of(2023, 10, 10);
     records.count(larger, new NewCount(autumn, 12, 9, null, null));
 

@@ -30,6 +30,7 @@ class PottingTest {
 
   @Autowired Nursery nursery;
   @Autowired Potting potting;
+  @Autowired Shifting shifting;
   @Autowired LotRecords records;
   @Autowired Lots lots;
   @Autowired LotSources sources;
@@ -123,7 +124,7 @@ class PottingTest {
     records.letGo(
         lot, new NewOutgoing(AUTUMN, 2, Way.TRANSFERRED, "Saltgrass Flat", "M-7", null, null));
     records.letGo(lot, new NewOutgoing(AUTUMN, 3, Way.DISPOSED, null, null, null, null));
-    potting.shift(lot, shift("23-C18-03-G3", 12, List.of()));
+    shifting.shift(lot, shift("23-C18-03-G3", 12, List.of()), null);
 
     Ledger ledger = lots.ledger(lot, SPRING);
 
@@ -137,7 +138,7 @@ class PottingTest {
     UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 20);
     List<UUID> numbered = nursery.numbered(lot, "22-C18-03-G1", 20);
 
-    UUID larger = potting.shift(lot, shift("23-C18-03-G3", 12, numbered.subList(0, 12)));
+    UUID larger = shifting.shift(lot, shift("23-C18-03-G3", 12, numbered.subList(0, 12)), null);
 
     assertThat(places.standing(larger, SPRING))
         .containsExactlyInAnyOrderElementsOf(numbered.subList(0, 12));
@@ -152,17 +153,18 @@ class PottingTest {
   void more_to_shift_than_there_are_is_refused_with_both_numbers() {
     UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 9);
 
-    assertThatThrownBy(() -> potting.shift(lot, shift("23-C18-03-G3", 12, List.of())))
+    assertThatThrownBy(() -> shifting.shift(lot, shift("23-C18-03-G3", 12, List.of()), null))
         .hasMessage("12 to shift, 9 in the lot.");
   }
 
   @Test
   void a_shift_goes_into_larger_pots() {
     UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 20);
-    UUID larger = potting.shift(lot, shift("23-C18-03-G3", 12, List.of()));
+    UUID larger = shifting.shift(lot, shift("23-C18-03-G3", 12, List.of()), null);
     Pots small = new Pots(nursery.smallPots(), new BigDecimal("2.8"), SPRING, 5, null, null);
 
-    assertThatThrownBy(() -> potting.shift(larger, new NewShift("X1", small, List.of(), null)))
+    assertThatThrownBy(
+            () -> shifting.shift(larger, new NewShift("X1", small, List.of(), null), null))
         .hasMessage("A shift goes into larger pots; these go from #3 (9.5 l) to #1 (2.8 l).");
   }
 
@@ -172,7 +174,7 @@ class PottingTest {
     UUID other = nursery.lot("22-C18-04-G1", "C18-04", 20);
     List<UUID> strangers = nursery.numbered(other, "22-C18-04-G1", 2);
 
-    assertThatThrownBy(() -> potting.shift(lot, shift("23-C18-03-G3", 12, strangers)))
+    assertThatThrownBy(() -> shifting.shift(lot, shift("23-C18-03-G3", 12, strangers), null))
         .hasMessage("One of these plants does not stand in the lot.");
   }
 

@@ -46,7 +46,7 @@ class PottedTraysTest {
   }
 
   private List<String> askedAfterPotting(int inAll) {
-    events.publishEvent(new PlantsTaken(tray, POTTED, inAll, recorder.by(null)));
+    events.publishEvent(new PlantsTaken(tray, POTTED, inAll, null, recorder.by(null)));
     return doubts.findByUnitIdOrderByOnDate(tray).stream().map(Doubt::question).toList();
   }
 

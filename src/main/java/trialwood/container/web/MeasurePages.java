@@ -26,7 +26,6 @@ import trialwood.crop.Traits;
 import trialwood.record.Problem;
 import trialwood.web.ForBench;
 import trialwood.web.Forms;
-import trialwood.web.NotFound;
 
 /**
  * The measuring sheet of a lot: plants down, traits across. Good lines are stored at once; the page
@@ -37,7 +36,7 @@ class MeasurePages {
 
   private static final int MOST_LINES = 200;
 
-  private final LotBook book;
+  private final LotForms lots;
   private final PlantBook plants;
   private final Measuring measuring;
   private final Traits traits;
@@ -45,13 +44,13 @@ class MeasurePages {
   private final Choices choices;
 
   MeasurePages(
-      LotBook book,
+      LotForms lots,
       PlantBook plants,
       Measuring measuring,
       Traits traits,
       Forms forms,
       Choices choices) {
-    this.book = book;
+    this.lots = lots;
     this.plants = plants;
     this.measuring = measuring;
     this.traits = traits;
@@ -65,7 +64,7 @@ class MeasurePages {
       @PathVariable String label,
       @RequestParam(name = "trait", required = false) @Nullable List<String> picked,
       Model model) {
-    Head lot = lot(label);
+    Head lot = lots.lot(label);
     List<Trait> columns = columns(lot, picked);
     List<Line> lines =
         plants.plants(lot.lotId(), choices.today()).stream()
@@ -91,7 +90,7 @@ class MeasurePages {
       BindingResult said,
       RedirectAttributes next,
       Model model) {
-    Head lot = lot(label);
+    Head lot = lots.lot(label);
     if (form == null) {
       throw Boxes.unreadable();
     }
@@ -106,9 +105,7 @@ class MeasurePages {
     long stored = good.stream().filter(line -> !wrong.containsKey(line.plantId())).count();
     String status = stored == 1 ? "1 plant stored." : "%d plants stored.".formatted(stored);
     if (wrong.isEmpty()) {
-      next.addFlashAttribute("status", status);
-      next.addAttribute("label", lot.label());
-      return "redirect:/containers/{label}";
+      return LotForms.backTo(lot.label(), status, next);
     }
     model.addAttribute("status", status + " The lines below are not stored yet.");
     again(form.keeping(wrong.keySet()), columns, wrong, model);
@@ -157,16 +154,10 @@ class MeasurePages {
     return names;
   }
 
-  private Head lot(String label) {
-    return book.head(label).orElseThrow(NotFound.of("lot " + label));
-  }
-
   private String page(Head lot, List<Trait> columns, Model model) {
-    model.addAttribute("lot", lot);
     model.addAttribute("columns", columns);
     model.addAttribute("possible", possible(lot));
     model.addAttribute("plants", names(lot));
-    model.addAttribute("people", choices.people());
-    return "container/measure";
+    return lots.page("container/measure", lot, model);
   }
 }
