@@ -282,8 +282,8 @@ class YardPagesTest {
         Map.of(
             "formKey", UUID.randomUUID().toString(),
             "alive", "19",
-            "number", "1",
-            "reason", "roots brown",
+            "rows[0].number", "1",
+            "rows[0].reason", "roots brown",
             "on", "12 Oct 2022");
 
     for (int sending = 0; sending < 2; sending++) {
