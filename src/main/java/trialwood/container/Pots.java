@@ -2,6 +2,7 @@ package trialwood.container;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 
@@ -35,6 +36,11 @@ public record Pots(
       @Nullable String yard,
       @Nullable String note) {
     this(classId, litres, on, number, yard, note, null, null);
+  }
+
+  /** Medium for all of them, litres; empty where nobody knows their true volume. */
+  public Optional<BigDecimal> mediumLitres() {
+    return Optional.ofNullable(litres).map(each -> each.multiply(BigDecimal.valueOf(number)));
   }
 
   static final BigDecimal LARGEST = new BigDecimal("1000");

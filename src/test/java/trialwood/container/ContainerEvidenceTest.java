@@ -33,6 +33,7 @@ class ContainerEvidenceTest {
 
   @Autowired Nursery nursery;
   @Autowired Shifting shifting;
+  @Autowired Tending tending;
   @Autowired LotRecords records;
   @Autowired ContainerEvidence evidence;
   @Autowired ContainerLife life;
@@ -67,6 +68,32 @@ class ContainerEvidenceTest {
     assertThat(lost.n()).isEqualTo(20);
     assertThat(lost.counted()).isEqualTo("1 of 20 potted");
     assertThat(of("C18-03", "container.lost-shifted", AUTUMN)).isNull();
+  }
+
+  @Test
+  void a_grading_of_the_same_day_goes_before_the_count() {
+    UUID lot = countedLot("L1", "C18-03", 0, 16);
+    tending.grade(lot, new NewGrade(AUTUMN, 9, 2, 1, 4, null), null);
+
+    assertThat(of("C18-03", "container.saleable", AUTUMN).value()).isEqualTo(75);
+    assertThat(of("C18-03", "container.saleable", AUTUMN).counted()).isEqualTo("9 of 12");
+    assertThat(of("C18-03", "container.root-ball", AUTUMN).value()).isEqualTo(4);
+    assertThat(of("C18-03", "container.root-ball-shifted", AUTUMN)).isNull();
+  }
+
+  @Test
+  void who_came_through_the_winter_is_read_from_the_counts_before_and_after_it() {
+    UUID lot = countedLot("L1", "C18-03", 0, 16);
+    LocalDate winter = LocalDate.of(2023, 1, 20);
+    records.letGo(lot, new NewOutgoing(winter, 2, Way.DISPOSED, null, null, "shown", null));
+    LocalDate april = LocalDate.of(2023, 4, 3);
+    records.lose(lot, new NewLoss(april, 1, "dead after winter", null));
+    assertThat(of("C18-03", "container.wintered", april)).isNull();
+    records.count(lot, new NewCount(april, 17, null, null, null));
+
+    assertThat(of("C18-03", "container.wintered", april).value()).isEqualTo(95);
+    assertThat(of("C18-03", "container.wintered", april).counted()).isEqualTo("19 of 20");
+    assertThat(of("C18-03", "container.wintered", april.minusDays(1))).isNull();
   }
 
   @Test

@@ -185,4 +185,48 @@ class PottingTest {
     assertThatThrownBy(() -> nursery.numbered(lot, "22-C18-03-G1", 5))
         .hasMessage("5 numbered, 4 potted.");
   }
+
+  /** Shifted in March or April after the first winter: common practice, no source. */
+  @Test
+  void a_shift_after_the_first_winter_is_usual_and_a_second_in_its_season_is_asked_about() {
+    UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 20);
+    NewShift spring = shift("23-C18-03-G3", 12, List.of());
+    assertThat(shifting.questions(lot, spring)).isEmpty();
+    UUID larger = shifting.shift(lot, spring, null);
+    Pots five =
+        new Pots(
+            nursery.containerClass("#5", "20.353"),
+            new BigDecimal("14.9"),
+            spring.pots().on().plusMonths(3),
+            4,
+            null,
+            null);
+
+    assertThat(shifting.questions(larger, new NewShift("23-C18-03-G5", five, List.of(), null)))
+        .hasSize(1);
+  }
+
+  /** 500 pots of class #1 that hold 2.8 L take 1.4 m3 of medium: trade arithmetic. */
+  @Test
+  void the_medium_of_a_lot_is_its_pots_times_their_true_volume() {
+    assertThat(nursery.pots(500).mediumLitres())
+        .hasValueSatisfying(litres -> assertThat(litres).isEqualByComparingTo("1400"));
+    assertThat(new Pots(nursery.smallPots(), null, Nursery.POTTED, 500, null, null).mediumLitres())
+        .isEmpty();
+  }
+
+  /**
+   * Bands of the classes as remembered of ANSI Z60.1, in shared reference values: #1 2.491 to 4.113
+   * L, #3 10.291 to 12.159 L. A #3 of one grower held 9.0 L: a true volume outside its class is
+   * recorded and never refused.
+   */
+  @Test
+  void a_true_volume_outside_its_class_is_recorded() {
+    Pots small =
+        new Pots(nursery.largePots(), new BigDecimal("9.0"), Nursery.POTTED, 5, null, null);
+    UUID lot = potting.pot(new NewLot("L9", nursery.accession("C18-03"), small, List.of(), null));
+
+    assertThat(Objects.requireNonNull(lots.findById(lot).orElseThrow().litres()))
+        .isEqualByComparingTo("9.0");
+  }
 }

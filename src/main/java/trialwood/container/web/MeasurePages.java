@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -26,6 +27,7 @@ import trialwood.crop.Traits;
 import trialwood.record.Problem;
 import trialwood.web.ForBench;
 import trialwood.web.Forms;
+import trialwood.web.Questions;
 
 /**
  * The measuring sheet of a lot: plants down, traits across. Good lines are stored at once; the page
@@ -78,7 +80,34 @@ class MeasurePages {
             choices.todayTyped(),
             null,
             columns.stream().map(Trait::code).toList(),
-            lines));
+            lines,
+            "",
+            "",
+            ""));
+    return page(lot, columns, model);
+  }
+
+  /** Puts a pasted block into the boxes and says what cannot be read; nothing is stored. */
+  @PostMapping("/containers/{label}/measure/paste")
+  @ForBench
+  String paste(
+      @PathVariable String label,
+      @ModelAttribute("form") @Nullable SheetForm form,
+      BindingResult bound,
+      Model model) {
+    Head lot = lots.lot(label);
+    if (form == null || bound.hasErrors()) {
+      throw Boxes.unreadable();
+    }
+    List<Trait> columns = columns(lot, form.traits());
+    Map<UUID, Standing> plants = names(lot);
+    List<Standing> standing = plants.values().stream().limit(MOST_LINES).toList();
+    PastedBlock block = PastedBlock.of(Boxes.text(form.block()), columns, standing);
+    SheetForm filled =
+        new SheetForm(
+            UUID.randomUUID(), form.on(), form.by(), form.traits(), block.lines(), "", "", "");
+    again(filled, columns, SheetReading.of(filled, columns, plants.keySet()).wrong(), model);
+    model.addAttribute("block", block);
     return page(lot, columns, model);
   }
 
@@ -99,11 +128,22 @@ class MeasurePages {
     SheetReading sheet = SheetReading.of(form, columns, names(lot).keySet());
     List<PlantValues> good = sheet.good();
     Map<UUID, List<Problem>> wrong = new LinkedHashMap<>(sheet.wrong());
-    if (!forms.store(form, said, () -> wrong.putAll(measuring.keep(good, on, form.by())))) {
+    Questions questions = new Questions(form.asked(), form.checked());
+    boolean stored =
+        forms.store(
+            form,
+            said,
+            () -> {
+              questions.ask(measuring.questions(good));
+              Optional.ofNullable(questions.orAsk())
+                  .ifPresent(answer -> measuring.answered(lot.lotId(), on, answer, form.by()));
+              wrong.putAll(measuring.keep(good, on, form.by()));
+            });
+    if (!stored) {
       return page(lot, columns, model);
     }
-    long stored = good.stream().filter(line -> !wrong.containsKey(line.plantId())).count();
-    String status = stored == 1 ? "1 plant stored." : "%d plants stored.".formatted(stored);
+    long kept = good.stream().filter(line -> !wrong.containsKey(line.plantId())).count();
+    String status = kept == 1 ? "1 plant stored." : "%d plants stored.".formatted(kept);
     if (wrong.isEmpty()) {
       return LotForms.backTo(lot.label(), status, next);
     }
