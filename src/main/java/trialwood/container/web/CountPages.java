@@ -28,7 +28,7 @@ import trialwood.web.Questions;
 @Controller
 class CountPages {
 
-  private static final int LOSSES = 3;
+  private static final int LOSSES = 2;
 
   private final LotForms lots;
   private final LotRecords records;

@@ -158,8 +158,14 @@ class PotPages {
               potting.pot(lot, questions.orAsk());
             });
     return stored
-        ? LotForms.backTo(lot.label(), "%d potted.".formatted(lot.pots().number()), next)
+        ? LotForms.backTo(lot.label(), status(lot.pots()), next)
         : page(model);
+  }
+
+  private static String status(Pots pots) {
+    return pots.mediumLitres()
+        .map(litres -> "%d potted in %.0f litres of medium.".formatted(pots.number(), litres))
+        .orElseGet(() -> "%d potted.".formatted(pots.number()));
   }
 
   private NewLot read(PotForm form, Boxes boxes) {
