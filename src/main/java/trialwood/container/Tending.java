@@ -91,7 +91,8 @@ public class Tending {
   @Transactional
   public void care(UUID lotId, NewCare care, @Nullable Checked checked) {
     refuseTomorrow(care.on());
-    cares.save(new LotCare(records.known(lotId), care, checked, recorder.by(care.personId())));
+    cares.saveAndFlush(
+        new LotCare(records.known(lotId), care, checked, recorder.by(care.personId())));
   }
 
   /** What is unusual about it: all of a few are A. */
@@ -117,7 +118,7 @@ public class Tending {
     refuseTomorrow(grade.on());
     long alive = lots.ledger(lotId, grade.on()).alive();
     Recorded recorded = recorder.by(grade.personId());
-    grades.save(new LotGrade(records.locked(lotId), grade, alive, checked, recorded));
+    grades.saveAndFlush(new LotGrade(records.locked(lotId), grade, alive, checked, recorded));
   }
 
   private Optional<BigDecimal> rootKill(UUID lotId, LocalDate day) {

@@ -1,6 +1,7 @@
 package trialwood.container;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static trialwood.container.Nursery.AUTUMN;
 import static trialwood.container.Nursery.POTTED;
@@ -20,6 +21,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.bean.override.mockito.MockitoSpyBean;
 import trialwood.crop.Trait;
 import trialwood.evidence.Ask;
+import trialwood.evidence.DueWork;
 import trialwood.evidence.Evidence;
 import trialwood.evidence.LifeEvent;
 import trialwood.evidence.Metric;
@@ -252,7 +254,7 @@ class ContainerEvidenceTest {
   void living_lots_ask_for_a_count_in_april_and_october() {
     countedLot("L1", "C18-03", 1, 16);
 
-    assertThat(work.due(LocalDate.of(2022, 11, 2))).isEmpty();
+    assertThat(work.due(LocalDate.of(2022, 10, 31))).isEmpty();
     assertThat(work.due(LocalDate.of(2023, 4, 3)))
         .singleElement()
         .satisfies(
@@ -261,6 +263,25 @@ class ContainerEvidenceTest {
               assertThat(due.why()).isEqualTo("last counted on 12\u00a0Oct\u00a02022");
               assertThat(due.href()).isEqualTo("/containers/L1/count");
             });
+  }
+
+  /** Covered late in November, uncovered in April: common practice, no source. */
+  @Test
+  void living_lots_ask_to_be_covered_in_november_and_uncovered_in_april() {
+    UUID lot = countedLot("L1", "C18-03", 1, 16);
+    LocalDate november = LocalDate.of(2022, 11, 20);
+    assertThat(work.due(november))
+        .extracting(DueWork::what, DueWork::href)
+        .containsExactly(tuple("Cover C18-03 in lot L1", "/containers/L1/winter"));
+
+    tending.care(
+        lot, new NewCare(november, CareKind.COVERED, null, "house 2", null, null, null), null);
+    assertThat(work.due(november)).isEmpty();
+    LocalDate april = LocalDate.of(2023, 4, 3);
+    assertThat(work.due(april)).extracting(DueWork::what).contains("Uncover C18-03 in lot L1");
+
+    tending.care(lot, new NewCare(april, CareKind.UNCOVERED, null, null, null, 0, null), null);
+    assertThat(work.due(april)).extracting(DueWork::what).containsExactly("Count C18-03 in lot L1");
   }
 
   private int statements(Ask ask, Set<UUID> accessions) {

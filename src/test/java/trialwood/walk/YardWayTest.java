@@ -44,7 +44,8 @@ class YardWayTest {
       phone.type("checked", "spare liners of the same tray");
       phone.press("Pot");
       assertThat(phone.path()).isEqualTo("/containers/" + LOT);
-      assertThat(phone.text()).contains("24 potted in 67 litres of medium.", "spare liners of the same tray");
+      assertThat(phone.text())
+          .contains("24 potted in 67 litres of medium.", "spare liners of the same tray");
     }
   }
 

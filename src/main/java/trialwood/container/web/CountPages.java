@@ -19,6 +19,7 @@ import trialwood.container.LotRecords;
 import trialwood.container.NewCount;
 import trialwood.container.NewLoss;
 import trialwood.container.web.LotBook.Head;
+import trialwood.record.Checked;
 import trialwood.web.ForBench;
 import trialwood.web.Form;
 import trialwood.web.Forms;
@@ -125,7 +126,8 @@ class CountPages {
     int dead = losses.stream().mapToInt(NewLoss::number).sum();
     Questions questions = new Questions(form.asked(), form.checked());
     questions.ask(records.questions(lot, count, dead));
+    Checked checked = questions.orAsk();
     losses.forEach(loss -> records.lose(lot, loss));
-    records.count(lot, count, questions.orAsk());
+    records.count(lot, count, checked);
   }
 }

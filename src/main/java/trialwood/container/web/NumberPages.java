@@ -52,7 +52,7 @@ class NumberPages {
   @ForBench
   String open(@PathVariable String label, Model model) {
     model.addAttribute("form", new NumberForm(UUID.randomUUID(), "", choices.todayTyped(), null));
-    return lots.page("container/number", lots.lot(label), model);
+    return page(lots.lot(label), model);
   }
 
   @PostMapping("/containers/{label}/plants")
@@ -76,7 +76,12 @@ class NumberPages {
     List<NewPlant> added = added(lot, Math.min(number, MOST_NUMBERED));
     return forms.store(form, said, () -> numbering.number(lot.lotId(), added, from, form.by()))
         ? LotForms.backTo(lot.label(), "%d plants numbered.".formatted(number), next)
-        : lots.page("container/number", lot, model);
+        : page(lot, model);
+  }
+
+  private String page(Head lot, Model model) {
+    model.addAttribute("plants", plants.plants(lot.lotId(), choices.today()));
+    return lots.page("container/number", lot, model);
   }
 
   /** The next numbers after those given. */

@@ -157,9 +157,7 @@ class PotPages {
               questions.ask(potting.questions(lot));
               potting.pot(lot, questions.orAsk());
             });
-    return stored
-        ? LotForms.backTo(lot.label(), status(lot.pots()), next)
-        : page(model);
+    return stored ? LotForms.backTo(lot.label(), status(lot.pots()), next) : page(model);
   }
 
   private static String status(Pots pots) {

@@ -20,6 +20,7 @@ import trialwood.container.RootBall;
 import trialwood.container.Shifting;
 import trialwood.container.Tending;
 import trialwood.container.web.LotBook.Head;
+import trialwood.record.Checked;
 import trialwood.web.ForBench;
 import trialwood.web.Form;
 import trialwood.web.Forms;
@@ -121,11 +122,12 @@ class ShiftPages {
   private void keep(UUID lot, NewShift shift, ShiftForm form) {
     Questions questions = new Questions(form.asked(), form.checked());
     questions.ask(shifting.questions(lot, shift));
+    Checked checked = questions.orAsk();
     if (form.rootBall() != null) {
       LocalDate day = shift.pots().on();
       tending.grade(lot, new NewGrade(day, null, null, null, form.rootBall(), form.by()), null);
     }
-    shifting.shift(lot, shift, questions.orAsk());
+    shifting.shift(lot, shift, checked);
   }
 
   private String page(Head lot, Model model) {

@@ -225,7 +225,8 @@ class YardPagesTest {
 
   @Test
   void every_form_opens() throws Exception {
-    for (String page : List.of("count", "out", "shift", "plants", "measure")) {
+    for (String page :
+        List.of("count", "grade", "cut", "winter", "out", "shift", "plants", "measure")) {
       shows(open("/containers/22-C18-03-G1/" + page), "name=\"formKey\"");
     }
     shows(open("/containers/pot"), "name=\"formKey\"");
