@@ -14,12 +14,19 @@ import trialwood.web.Measures;
 @Component
 class PottedTrays {
 
+  private final Trays trays;
   private final TrayRecords records;
   private final TakenOuts takenOuts;
   private final FinalCounts counts;
   private final Weanings weanings;
 
-  PottedTrays(TrayRecords records, TakenOuts takenOuts, FinalCounts counts, Weanings weanings) {
+  PottedTrays(
+      Trays trays,
+      TrayRecords records,
+      TakenOuts takenOuts,
+      FinalCounts counts,
+      Weanings weanings) {
+    this.trays = trays;
     this.records = records;
     this.takenOuts = takenOuts;
     this.counts = counts;
@@ -61,12 +68,9 @@ class PottedTrays {
                     .add(
                         "%d to pot, but %s. Where do the others come from?"
                             .formatted(wanted.inAll(), it.words())));
-    left.filter(it -> !it.weaned())
-        .ifPresent(
-            it ->
-                wanted
-                    .unusual()
-                    .add("Nobody looked at these plants off the mist. Is weaning done?"));
+    if (trays.existsById(wanted.unitId()) && left.filter(Left::weaned).isEmpty()) {
+      wanted.unusual().add("Nobody looked at these plants off the mist. Is weaning done?");
+    }
   }
 
   private Optional<Left> left(UUID tray, LocalDate day) {
