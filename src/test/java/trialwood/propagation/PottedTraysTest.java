@@ -1,11 +1,9 @@
 package trialwood.propagation;
 
-import trialwood.unit.PlantsWanted;
-import trialwood.record.Checked;
-import java.util.ArrayList;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -13,11 +11,13 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.annotation.Import;
+import trialwood.record.Checked;
 import trialwood.record.Recorder;
 import trialwood.testing.RecordTest;
 import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
 import trialwood.unit.PlantsTaken;
+import trialwood.unit.PlantsWanted;
 
 @RecordTest
 @Import(PropagationSlice.class)
