@@ -9,7 +9,7 @@ import org.springframework.stereotype.Component;
 import trialwood.evidence.LifeEvent;
 import trialwood.evidence.LifeLineSource;
 
-/** Tells when plants of an accession were potted, shifted and counted. */
+/** Tells when plants of an accession were potted, shifted, counted, graded, cut and covered. */
 @Component
 class ContainerLife implements LifeLineSource {
 
@@ -35,6 +35,10 @@ class ContainerLife implements LifeLineSource {
                     ? "%d alive in %s, lot %s".formatted(number, containerClass, label)
                     : "%d alive in %s, %d saleable, lot %s"
                         .formatted(number, containerClass, saleable, label);
+            case "graded" ->
+                "%d of %d grade A in %s, lot %s".formatted(saleable, number, containerClass, label);
+            case "PINCHED", "PRUNED", "COVERED", "UNCOVERED" ->
+                "%s in %s, lot %s".formatted(CareKind.valueOf(what).word(), containerClass, label);
             case "shifted" -> "%d shifted to %s, lot %s".formatted(number, containerClass, label);
             default -> "%d potted in %s, lot %s".formatted(number, containerClass, label);
           };
@@ -60,6 +64,15 @@ class ContainerLife implements LifeLineSource {
               select c.lot_id, c.on_date, c.alive, c.saleable, 'counted'
               from lot_count c
               where not exists (select 1 from lot_count later where later.supersedes_id = c.id)
+              union all
+              select g.lot_id, g.on_date, g.grade_a + g.grade_b + g.grade_c, g.grade_a, 'graded'
+              from lot_grade g
+              where g.grade_a is not null
+                and not exists (select 1 from lot_grade later where later.supersedes_id = g.id)
+              union all
+              select c.lot_id, c.on_date, 0, null, c.kind
+              from lot_care c
+              where not exists (select 1 from lot_care later where later.supersedes_id = c.id)
             ) x
             join holding h on h.unit_id = x.unit_id
               and h.from_date <= x.on_date and h.until_date > x.on_date

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -13,10 +14,37 @@ import trialwood.web.Measures;
 
 /**
  * Asks for two counts a year of every lot with living plants: in April, when the winter's dead can
- * be told, and in October, at the end of the season. Common practice, no source.
+ * be told, and in October, at the end of the season; and between them to cover it in November and
+ * uncover it in April. Common practice, no source.
  */
 @Component
 class ContainerWork implements WorkSource {
+
+  private static final String COVERS =
+      """
+      select u.label, a.code, l.yard,
+             (select max(c.on_date) from lot_care c
+              where c.lot_id = l.unit_id and c.kind = 'COVERED' and c.on_date >= :autumn
+             ) as covered,
+             (select max(c.on_date) from lot_care c
+              where c.lot_id = l.unit_id and c.kind = 'UNCOVERED' and c.on_date >= :autumn
+             ) as uncovered
+      from lot l
+      join unit u on u.id = l.unit_id
+      join holding h on h.unit_id = l.unit_id
+        and h.from_date <= :today and h.until_date > :today
+      join accession a on a.id = h.accession_id
+      where l.potted_on <= :today
+        and l.potted > (select coalesce(sum(x.number), 0) from lot_loss x
+                        where x.lot_id = l.unit_id
+                          and not exists (select 1 from lot_loss later
+                                          where later.supersedes_id = x.id))
+                     + (select coalesce(sum(x.number), 0) from lot_outgoing x
+                        where x.lot_id = l.unit_id
+                          and not exists (select 1 from lot_outgoing later
+                                          where later.supersedes_id = x.id))
+      order by l.yard, u.label
+      """;
 
   private final JdbcClient jdbc;
   private final Measures measures;
@@ -33,8 +61,28 @@ class ContainerWork implements WorkSource {
       LocalDate pottedOn,
       @Nullable LocalDate counted) {}
 
+  /**
+   * @param covered last day of this winter on which it was covered
+   * @param uncovered last day on which it was uncovered
+   */
+  private record Covered(
+      String label,
+      String code,
+      @Nullable String yard,
+      @Nullable LocalDate covered,
+      @Nullable LocalDate uncovered) {
+
+    boolean isUnderCover() {
+      return covered != null && (uncovered == null || uncovered.isBefore(covered));
+    }
+  }
+
   @Override
   public List<DueWork> due(LocalDate today) {
+    return Stream.concat(counts(today).stream(), covers(today).stream()).toList();
+  }
+
+  private List<DueWork> counts(LocalDate today) {
     LocalDate from = lastTurn(today);
     return jdbc
         .sql(
@@ -73,6 +121,37 @@ class ContainerWork implements WorkSource {
                         ? "potted on %s, never counted".formatted(measures.date(lot.pottedOn()))
                         : "last counted on %s".formatted(measures.date(lot.counted())),
                     "/containers/%s/count".formatted(lot.label())))
+        .toList();
+  }
+
+  /** Lots with living plants whose cover is not as the season wants it. */
+  private List<DueWork> covers(LocalDate today) {
+    boolean cold = today.getMonth() == Month.NOVEMBER || today.getMonth() == Month.DECEMBER;
+    boolean warm = today.getMonth() == Month.APRIL || today.getMonth() == Month.MAY;
+    if (!cold && !warm) {
+      return List.of();
+    }
+    LocalDate autumn = LocalDate.of(today.getYear() - (warm ? 1 : 0), Month.SEPTEMBER, 1);
+    LocalDate until = LocalDate.of(today.getYear(), warm ? Month.APRIL : Month.NOVEMBER, 30);
+    return jdbc
+        .sql(COVERS)
+        .param("today", today)
+        .param("autumn", autumn)
+        .query(Covered.class)
+        .list()
+        .stream()
+        .filter(lot -> cold ? lot.covered() == null : lot.isUnderCover())
+        .map(
+            lot ->
+                new DueWork(
+                    Objects.requireNonNullElse(lot.yard(), "containers"),
+                    until,
+                    "%s %s in lot %s"
+                        .formatted(cold ? "Cover" : "Uncover", lot.code(), lot.label()),
+                    lot.covered() == null
+                        ? "not covered this winter"
+                        : "covered since %s".formatted(measures.date(lot.covered())),
+                    "/containers/%s/winter".formatted(lot.label())))
         .toList();
   }
 

@@ -8,7 +8,7 @@ import org.springframework.stereotype.Component;
 
 /** Whose plants a unit was, by what is said of it today. */
 @Component
-class Holders {
+public class Holders {
 
   private final JdbcClient jdbc;
 
@@ -16,7 +16,7 @@ class Holders {
     this.jdbc = jdbc;
   }
 
-  Optional<UUID> of(UUID unit, LocalDate day) {
+  public Optional<UUID> of(UUID unit, LocalDate day) {
     return jdbc.sql(
             """
             select accession_id from holding

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.data.domain.Persistable;
 import trialwood.crop.ContainerClass;
 import trialwood.record.Check;
+import trialwood.record.Checked;
 import trialwood.record.Recorded;
 import trialwood.web.Measures;
 
@@ -28,10 +29,18 @@ public class Lot implements Persistable<UUID> {
   private int potted;
   private @Nullable String yard;
   private @Nullable String note;
+  private @Nullable String medium;
+  private @Nullable BigDecimal feedGrams;
+  @Embedded private @Nullable Checked checked;
   @Embedded private Recorded recorded;
   @Transient private boolean stored;
 
-  Lot(UUID unitId, ContainerClass containerClass, Pots pots, Recorded recorded) {
+  Lot(
+      UUID unitId,
+      ContainerClass containerClass,
+      Pots pots,
+      @Nullable Checked checked,
+      Recorded recorded) {
     this.unitId = unitId;
     this.containerClassId = Objects.requireNonNull(containerClass.id());
     this.litres = pots.litres();
@@ -39,6 +48,9 @@ public class Lot implements Persistable<UUID> {
     this.potted = pots.number();
     this.yard = pots.yard();
     this.note = pots.note();
+    this.medium = pots.medium();
+    this.feedGrams = pots.feedGrams();
+    this.checked = checked;
     this.recorded = recorded;
     Check.that()
         .holds(
@@ -49,6 +61,12 @@ public class Lot implements Persistable<UUID> {
             "A pot holds more than 0 and at most %s litres.".formatted(Pots.LARGEST))
         .holds(yard == null || yard.length() <= 80, "yard", "Name the place in at most 80 letters.")
         .holds(note == null || note.length() <= 300, "note", "Keep the note under 300 letters.")
+        .fits(medium, 80, "medium")
+        .holds(
+            feedGrams == null
+                || (feedGrams.signum() >= 0 && feedGrams.compareTo(Pots.LARGEST) <= 0),
+            "feedGrams",
+            "A pot gets from 0 to %s g.".formatted(Pots.LARGEST))
         .orRefuse();
   }
 
@@ -92,6 +110,21 @@ public class Lot implements Persistable<UUID> {
 
   public @Nullable String note() {
     return note;
+  }
+
+  /** What the pots were filled with. */
+  public @Nullable String medium() {
+    return medium;
+  }
+
+  /** Slow fertiliser mixed into one pot, g. */
+  public @Nullable BigDecimal feedGrams() {
+    return feedGrams;
+  }
+
+  /** What was unusual about the potting and asked about, with the answer. */
+  public @Nullable Checked checked() {
+    return checked;
   }
 
   public Recorded recorded() {

@@ -20,6 +20,13 @@ public interface LotCounts extends JpaRepository<LotCount, UUID> {
     return standingBefore(lotId, day, Limit.of(1)).stream().findFirst();
   }
 
+  /** The last count of that very day that stands, if any. */
+  default Optional<LotCount> standingOn(UUID lotId, LocalDate day) {
+    return standingBefore(lotId, day.plusDays(1), Limit.of(1)).stream()
+        .filter(count -> count.onDate().equals(day))
+        .findFirst();
+  }
+
   @Query(
       """
       select c from LotCount c

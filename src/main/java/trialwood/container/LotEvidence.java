@@ -27,7 +27,7 @@ class LotEvidence {
         where x.on_date <= :asOf
           and not exists (select 1 from lot_outgoing later where later.supersedes_id = x.id)
       ), counted as (
-        select h.accession_id, l.unit_id as lot_id, l.potted, c.on_date, c.alive, c.saleable,
+        select h.accession_id, l.unit_id as lot_id, l.potted, c.on_date, c.alive,
                row_number() over (
                  partition by h.accession_id
                  order by l.potted_on desc, l.unit_id, c.on_date desc, c.recorded_at desc) as place
@@ -36,13 +36,12 @@ class LotEvidence {
         join holding h on h.unit_id = c.lot_id
           and h.from_date <= c.on_date and h.until_date > c.on_date
         where h.accession_id in (:accessions) and c.on_date <= :asOf
-          and (c.saleable is not null or not :graded)
           and not exists (select 1 from lot_count later where later.supersedes_id = c.id)
           and case when exists (select 1 from lot_source s
                        join lot smaller on smaller.unit_id = s.source_id
                        where s.lot_id = l.unit_id) then 1 else 0 end = :shifted
       )
-      select c.accession_id, u.label, c.potted, c.on_date, c.alive, c.saleable,
+      select c.accession_id, u.label, c.potted, c.on_date, c.alive,
              (select coalesce(sum(x.number), 0) from loss x
               where x.lot_id = c.lot_id and x.accession_id = c.accession_id) as lost,
              (select max(x.on_date) from loss x
@@ -75,7 +74,6 @@ class LotEvidence {
       int potted,
       LocalDate onDate,
       int alive,
-      @Nullable Integer saleable,
       int lost,
       @Nullable LocalDate lastLoss,
       int missing) {
@@ -92,14 +90,12 @@ class LotEvidence {
 
   /**
    * @param shifted lots whose plants came out of smaller lots, or else those from trays or bought
-   * @param graded only counts that say how many were saleable
    */
-  List<Counted> newest(Set<UUID> accessions, LocalDate asOf, boolean shifted, boolean graded) {
+  List<Counted> newest(Set<UUID> accessions, LocalDate asOf, boolean shifted) {
     return jdbc.sql(SQL)
         .param("accessions", accessions)
         .param("asOf", asOf)
         .param("shifted", shifted ? 1 : 0)
-        .param("graded", graded)
         .query(Counted.class)
         .list();
   }

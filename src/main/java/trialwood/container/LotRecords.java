@@ -2,10 +2,15 @@ package trialwood.container;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.record.Check;
+import trialwood.record.Checked;
+import trialwood.record.Problem;
 import trialwood.record.Recorded;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
@@ -52,11 +57,49 @@ public class LotRecords {
    */
   @Transactional
   public void count(UUID lotId, NewCount count) {
+    count(lotId, count, null);
+  }
+
+  /**
+   * The same, after somebody was asked.
+   *
+   * @param checked answers what {@link #questions} asked; a second count of the same day stays an
+   *     open question all the same
+   */
+  @Transactional
+  public void count(UUID lotId, NewCount count, @Nullable Checked checked) {
     Lot lot = locked(lotId);
     refuseTomorrow(count.on());
     Recorded recorded = recorder.by(count.personId());
+    counts
+        .standingOn(lotId, count.on())
+        .filter(other -> other.alive() != count.alive())
+        .ifPresent(
+            other ->
+                ask(
+                    lot,
+                    count.on(),
+                    "Two counts of one day: %d alive and %d alive. Both are kept; which is right?"
+                        .formatted(other.alive(), count.alive()),
+                    recorded));
     counts.save(new LotCount(lot, count, recorded));
-    askAbout(lot, count, recorded);
+    askAbout(lot, count, checked, recorded);
+  }
+
+  /**
+   * What is unusual about a count by what is on record: more alive than before, or others than the
+   * losses and the plants out leave.
+   *
+   * @param dead found with it, not recorded yet
+   * @throws Refused when it is impossible in itself
+   */
+  @Transactional(readOnly = true)
+  public List<Problem> questions(UUID lotId, NewCount count, int dead) {
+    Lot lot = known(lotId);
+    new LotCount(lot, count, recorder.by(count.personId()));
+    return contradictions(lot, count, dead).stream()
+        .map(sentence -> new Problem("alive", sentence))
+        .toList();
   }
 
   /**
@@ -72,7 +115,7 @@ public class LotRecords {
     refuseTomorrow(count.on());
     Recorded recorded = recorder.by(count.personId());
     counts.save(new LotCount(lot, count, recorded).insteadOf(earlierId, reason));
-    askAbout(lot, count, recorded);
+    askAbout(lot, count, null, recorded);
   }
 
   /**
@@ -136,38 +179,43 @@ public class LotRecords {
     return lots.findById(lotId).orElseThrow(() -> unknown("lot"));
   }
 
-  private void askAbout(Lot lot, NewCount count, Recorded recorded) {
+  private void askAbout(Lot lot, NewCount count, @Nullable Checked checked, Recorded recorded) {
+    for (String question : contradictions(lot, count, 0)) {
+      Doubt doubt = ask(lot, count.on(), question, recorded);
+      if (checked != null) {
+        doubt.answer(checked.checked(), recorded);
+      }
+    }
+  }
+
+  private List<String> contradictions(Lot lot, NewCount count, int dead) {
+    List<String> found = new ArrayList<>();
     counts
         .lastBefore(lot.unitId(), count.on())
         .filter(last -> count.alive() > last.alive())
         .ifPresent(
             last ->
-                ask(
-                    lot,
-                    count.on(),
+                found.add(
                     "%d alive, %d at the count of %s: where do the others come from?"
-                        .formatted(count.alive(), last.alive(), Measures.day(last.onDate())),
-                    recorded));
+                        .formatted(count.alive(), last.alive(), Measures.day(last.onDate()))));
     Ledger ledger = lots.ledger(lot.unitId(), count.on());
-    if (ledger.missing(count.alive()) != 0) {
-      ask(
-          lot,
-          count.on(),
+    if (ledger.missing(count.alive() + dead) != 0) {
+      found.add(
           "%d alive, but the records leave %d of %d potted (%d lost, %d disposed of, %d given away, %d shifted)."
               .formatted(
                   count.alive(),
-                  ledger.alive(),
+                  ledger.alive() - dead,
                   ledger.potted(),
-                  ledger.lost(),
+                  ledger.lost() + dead,
                   ledger.disposed(),
                   ledger.transferred(),
-                  ledger.shifted()),
-          recorded);
+                  ledger.shifted()));
     }
+    return found;
   }
 
-  private void ask(Lot lot, LocalDate on, String question, Recorded recorded) {
-    doubts.save(new Doubt(lot.unitId(), on, question, recorded));
+  private Doubt ask(Lot lot, LocalDate on, String question, Recorded recorded) {
+    return doubts.save(new Doubt(lot.unitId(), on, question, recorded));
   }
 
   private void refuseMoreThanThere(Lot lot, int number, String what) {

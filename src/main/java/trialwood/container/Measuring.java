@@ -16,11 +16,13 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
+import trialwood.analysis.means.PlantSample;
 import trialwood.crop.Trait;
 import trialwood.crop.Traits;
 import trialwood.observation.Observation;
 import trialwood.observation.Observations;
 import trialwood.observation.Reading;
+import trialwood.record.Checked;
 import trialwood.record.Problem;
 import trialwood.record.Recorded;
 import trialwood.record.Recorder;
@@ -53,6 +55,53 @@ public class Measuring {
     this.recorder = recorder;
     this.jdbc = jdbc;
     this.clock = clock;
+  }
+
+  /**
+   * Plants of one clone whose lengths spread more than this are looked at again. Common practice,
+   * no source.
+   */
+  private static final double WIDE = 0.30;
+
+  private static final int ENOUGH = 5;
+
+  /** What is unusual about a sheet as a whole: one clone's plants differ by far in a length. */
+  public List<Problem> questions(List<PlantValues> lines) {
+    Map<UUID, Trait> known = traitsOf(lines);
+    List<Problem> asked = new ArrayList<>();
+    for (Trait trait : known.values()) {
+      List<Double> values =
+          lines.stream()
+              .map(line -> line.readings().get(trait.id()))
+              .filter(reading -> reading != null && reading.number() != null)
+              .map(reading -> reading.number().doubleValue())
+              .toList();
+      if ("cm".equals(trait.unit()) && values.size() >= ENOUGH) {
+        PlantSample.of(values)
+            .cv()
+            .value()
+            .filter(cv -> cv > WIDE)
+            .map(cv -> spread(trait, cv, values.size()))
+            .ifPresent(asked::add);
+      }
+    }
+    return asked;
+  }
+
+  private static Problem spread(Trait trait, double cv, int n) {
+    return new Problem(
+        "lines",
+        "%s: the standard deviation is %.0f %% of the mean of %d plants. Is a line in inches, or another clone's?"
+            .formatted(trait.name(), 100 * cv, n));
+  }
+
+  /** Keeps what was asked about a lot's sheet as a whole, with the answer. */
+  @Transactional
+  public void answered(UUID lotId, LocalDate on, Checked checked, @Nullable UUID personId) {
+    Recorded recorded = recorder.by(personId);
+    Doubt doubt = new Doubt(lotId, on, checked.asked(), recorded);
+    doubt.answer(checked.checked(), recorded);
+    doubts.save(doubt);
   }
 
   /** A trait of a plant. */

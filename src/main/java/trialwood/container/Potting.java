@@ -2,18 +2,21 @@ package trialwood.container;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.container.NewLot.Taken;
 import trialwood.crop.ContainerClass;
 import trialwood.record.Check;
+import trialwood.record.Checked;
 import trialwood.record.CodeKey;
+import trialwood.record.Problem;
 import trialwood.record.Recorded;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
@@ -21,12 +24,13 @@ import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
 import trialwood.unit.Identity;
 import trialwood.unit.PlantsTaken;
+import trialwood.unit.PlantsWanted;
 import trialwood.unit.Tie;
 import trialwood.unit.Unit;
 import trialwood.unit.UnitKind;
 import trialwood.unit.Units;
 
-/** Fills pots: makes lots out of trays, and larger lots out of smaller ones. */
+/** Fills pots: makes lots out of trays or of plants bought in. */
 @Service
 public class Potting {
 
@@ -34,9 +38,7 @@ public class Potting {
 
   private final Lots lots;
   private final LotSources sources;
-  private final PlantPlaces places;
   private final LotRecords records;
-  private final Numbering numbering;
   private final PotSizes sizes;
   private final Units units;
   private final Identity identity;
@@ -49,9 +51,7 @@ public class Potting {
   Potting(
       Lots lots,
       LotSources sources,
-      PlantPlaces places,
       LotRecords records,
-      Numbering numbering,
       PotSizes sizes,
       Units units,
       Identity identity,
@@ -62,9 +62,7 @@ public class Potting {
       Clock clock) {
     this.lots = lots;
     this.sources = sources;
-    this.places = places;
     this.records = records;
-    this.numbering = numbering;
     this.sizes = sizes;
     this.units = units;
     this.identity = identity;
@@ -84,10 +82,34 @@ public class Potting {
    */
   @Transactional
   public UUID pot(NewLot lot) {
-    return pot(lot, "potted");
+    return pot(lot, null);
   }
 
-  private UUID pot(NewLot lot, String reason) {
+  /**
+   * The same, after something unusual was asked about.
+   *
+   * @param checked questions and answer, kept with the lot
+   */
+  @Transactional
+  public UUID pot(NewLot lot, @Nullable Checked checked) {
+    return pot(lot, "potted", checked);
+  }
+
+  /**
+   * What is unusual about potting it: more plants than are alive in a tray, or plants that nobody
+   * looked at off the mist.
+   */
+  @Transactional(readOnly = true)
+  public List<Problem> questions(NewLot lot) {
+    List<String> unusual = new ArrayList<>();
+    for (Taken taken : lot.sources()) {
+      long inAll = taken(taken.sourceId()) + taken.number();
+      events.publishEvent(new PlantsWanted(taken.sourceId(), lot.pots().on(), inAll, unusual));
+    }
+    return unusual.stream().map(sentence -> new Problem("sources", sentence)).toList();
+  }
+
+  UUID pot(NewLot lot, String reason, @Nullable Checked checked) {
     Pots pots = lot.pots();
     ContainerClass containerClass = sizes.of(pots.classId());
     Check.that()
@@ -106,7 +128,7 @@ public class Potting {
         .orRefuse();
     Recorded recorded = recorder.by(lot.personId());
     UUID unit = Objects.requireNonNull(units.save(new Unit(UnitKind.LOT, lot.label(), null)).id());
-    lots.save(new Lot(unit, containerClass, pots, recorded));
+    lots.save(new Lot(unit, containerClass, pots, checked, recorded));
     identity.say(
         new Tie(unit, lot.accessionId(), pots.on(), null, reason, null, pots.on(), recorded));
     lot.sources().forEach(taken -> take(unit, taken));
@@ -144,52 +166,14 @@ public class Potting {
         new PlantsTaken(
             taken.sourceId(),
             lot.pottedOn(),
-            sources.findBySourceId(taken.sourceId()).stream().mapToLong(LotSource::number).sum(),
+            taken(taken.sourceId()),
+            lot.checked(),
             lot.recorded()));
   }
 
-  /**
-   * Moves plants of a lot into larger pots: a new lot of the same accession, of which the plants
-   * are as old as before; numbered plants keep their numbers.
-   *
-   * @return the new lot's unit
-   * @throws Refused when there are not so many, the pots are not larger, or a numbered plant does
-   *     not stand in the lot
-   */
-  @Transactional
-  public UUID shift(UUID fromLotId, NewShift shift) {
-    Pots pots = shift.pots();
-    records.letGo(
-        fromLotId,
-        new NewOutgoing(
-            pots.on(),
-            pots.number(),
-            Way.SHIFTED,
-            null,
-            null,
-            "to " + shift.label().strip(),
-            shift.personId()));
-    Set<UUID> standing = places.standing(fromLotId, pots.on());
-    Check.that()
-        .holds(
-            standing.containsAll(shift.plantIds()),
-            "plants",
-            "One of these plants does not stand in the lot.")
-        .holds(
-            shift.plantIds().size() <= pots.number(),
-            "plants",
-            "%d numbered plants named, %d to shift."
-                .formatted(shift.plantIds().size(), pots.number()))
-        .orRefuse();
-    UUID accession =
-        holders
-            .of(fromLotId, pots.on())
-            .orElseThrow(() -> new Refused("on", "Nobody knows whose plants they were that day."));
-    Taken taken = new Taken(fromLotId, pots.number());
-    NewLot larger = new NewLot(shift.label(), accession, pots, List.of(taken), shift.personId());
-    UUID lot = pot(larger, "shifted");
-    shift.plantIds().forEach(plant -> numbering.move(plant, lot, pots.on(), shift.personId()));
-    return lot;
+  /** Plants potted out of a tray or lot so far. */
+  private long taken(UUID source) {
+    return sources.findBySourceId(source).stream().mapToLong(LotSource::number).sum();
   }
 
   private void doubtStrangers(Lot lot, Unit source) {

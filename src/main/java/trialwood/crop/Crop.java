@@ -3,6 +3,7 @@ package trialwood.crop;
 import jakarta.persistence.Entity;
 import jakarta.persistence.Id;
 import jakarta.persistence.Version;
+import java.math.BigDecimal;
 import java.util.UUID;
 import org.hibernate.annotations.UuidGenerator;
 import org.hibernate.envers.Audited;
@@ -28,6 +29,7 @@ public class Crop {
   private LookDays lookDays;
   private int checkFloorPercent;
   private @Nullable String denominationClass;
+  private @Nullable BigDecimal rootKillCelsius;
 
   /**
    * @param rootingFromDays first day after sticking on which cuttings are expected to be rooted
@@ -99,6 +101,27 @@ public class Crop {
     this.lookDays = lookDays;
     this.checkFloorPercent = checkFloorPercent;
     this.denominationClass = denominationClass;
+  }
+
+  /**
+   * Says below which temperature of the medium its roots die in a pot; they are far more tender
+   * than its stems.
+   *
+   * @param celsius absent where nobody knows it
+   */
+  public void rootsDieBelow(@Nullable BigDecimal celsius) {
+    Check.that()
+        .holds(
+            celsius == null || celsius.abs().compareTo(new BigDecimal("60")) <= 0,
+            "root_kill_celsius",
+            "Write degrees Celsius, for example -5.")
+        .orRefuse();
+    this.rootKillCelsius = celsius;
+  }
+
+  /** Temperature of the medium below which roots die in a pot. */
+  public @Nullable BigDecimal rootKillCelsius() {
+    return rootKillCelsius;
   }
 
   public @Nullable UUID id() {

@@ -1,5 +1,6 @@
 package trialwood.ground;
 
+import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.UUID;
@@ -20,7 +21,8 @@ record CropForm(
     @Nullable String rootingToDays,
     @Nullable String lookDays,
     @Nullable String checkFloorPercent,
-    @Nullable String denominationClass)
+    @Nullable String denominationClass,
+    @Nullable String rootKillCelsius)
     implements EditForm {
 
   static CropForm of(Crop crop) {
@@ -34,7 +36,8 @@ record CropForm(
         String.valueOf(crop.rootingToDays()),
         crop.lookDays().toString(),
         String.valueOf(crop.checkFloorPercent()),
-        crop.denominationClass());
+        crop.denominationClass(),
+        crop.rootKillCelsius() == null ? "" : crop.rootKillCelsius().toPlainString());
   }
 
   @Override
@@ -48,6 +51,7 @@ record CropForm(
     words.put("Looks on the days after sticking", Boxes.text(lookDays));
     words.put("Floor of the bench check, % rooted", Boxes.text(checkFloorPercent));
     words.put("Denomination class", Boxes.text(denominationClass));
+    words.put("Roots die below, °C", Boxes.text(rootKillCelsius));
     return words;
   }
 
@@ -61,6 +65,7 @@ record CropForm(
     int from = entry.count("rootingFromDays", rootingFromDays);
     int to = entry.count("rootingToDays", rootingToDays);
     int floor = entry.count("checkFloorPercent", checkFloorPercent);
+    BigDecimal rootKill = entry.decimalIfAny("rootKillCelsius", rootKillCelsius);
     entry.words("lookDays", lookDays, "Name the days on which to look, for example 7 10 14.");
     entry.orRefuse();
     crop.describe(
@@ -72,5 +77,6 @@ record CropForm(
         LookDays.of(Boxes.text(lookDays)),
         floor,
         Entry.wordsIfAny(denominationClass));
+    crop.rootsDieBelow(rootKill);
   }
 }

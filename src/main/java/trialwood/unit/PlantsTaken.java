@@ -2,6 +2,8 @@ package trialwood.unit;
 
 import java.time.LocalDate;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
+import trialwood.record.Checked;
 import trialwood.record.Recorded;
 
 /**
@@ -10,5 +12,7 @@ import trialwood.record.Recorded;
  *
  * @param on the day of potting
  * @param inAll plants potted out of the unit so far, these among them
+ * @param checked what was asked about it beforehand and answered; then nothing is left to ask
  */
-public record PlantsTaken(UUID unitId, LocalDate on, long inAll, Recorded recorded) {}
+public record PlantsTaken(
+    UUID unitId, LocalDate on, long inAll, @Nullable Checked checked, Recorded recorded) {}

@@ -14,4 +14,19 @@ document.querySelectorAll("table.grid").forEach((table) => {
       box.select();
     }
   });
+  // A block from a spreadsheet goes into the boxes from this one on; saving is another matter.
+  table.addEventListener("paste", (event) => {
+    const cell = event.target.closest("td");
+    const text = event.clipboardData.getData("text").replace(/\s+$/, "");
+    if (!cell || !/[\t\n]/.test(text)) return;
+    event.preventDefault();
+    const rows = [...table.tBodies].flatMap((body) => [...body.rows]);
+    text.split(/\r?\n/).forEach((line, down) => {
+      const row = rows[rows.indexOf(cell.parentElement) + down];
+      line.split("\t").forEach((value, across) => {
+        const box = row?.cells[cell.cellIndex + across]?.querySelector("input[type=text]");
+        if (box) box.value = value.trim();
+      });
+    });
+  });
 });

@@ -1,6 +1,7 @@
 package trialwood.container;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 import static trialwood.container.Nursery.AUTUMN;
 import static trialwood.container.Nursery.POTTED;
@@ -20,6 +21,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.bean.override.mockito.MockitoSpyBean;
 import trialwood.crop.Trait;
 import trialwood.evidence.Ask;
+import trialwood.evidence.DueWork;
 import trialwood.evidence.Evidence;
 import trialwood.evidence.LifeEvent;
 import trialwood.evidence.Metric;
@@ -32,7 +34,8 @@ class ContainerEvidenceTest {
   private static final LocalDate SEEN = LocalDate.of(2022, 9, 14);
 
   @Autowired Nursery nursery;
-  @Autowired Potting potting;
+  @Autowired Shifting shifting;
+  @Autowired Tending tending;
   @Autowired LotRecords records;
   @Autowired ContainerEvidence evidence;
   @Autowired ContainerLife life;
@@ -67,6 +70,32 @@ class ContainerEvidenceTest {
     assertThat(lost.n()).isEqualTo(20);
     assertThat(lost.counted()).isEqualTo("1 of 20 potted");
     assertThat(of("C18-03", "container.lost-shifted", AUTUMN)).isNull();
+  }
+
+  @Test
+  void a_grading_of_the_same_day_goes_before_the_count() {
+    UUID lot = countedLot("L1", "C18-03", 0, 16);
+    tending.grade(lot, new NewGrade(AUTUMN, 9, 2, 1, 4, null), null);
+
+    assertThat(of("C18-03", "container.saleable", AUTUMN).value()).isEqualTo(75);
+    assertThat(of("C18-03", "container.saleable", AUTUMN).counted()).isEqualTo("9 of 12");
+    assertThat(of("C18-03", "container.root-ball", AUTUMN).value()).isEqualTo(4);
+    assertThat(of("C18-03", "container.root-ball-shifted", AUTUMN)).isNull();
+  }
+
+  @Test
+  void who_came_through_the_winter_is_read_from_the_counts_before_and_after_it() {
+    UUID lot = countedLot("L1", "C18-03", 0, 16);
+    LocalDate winter = LocalDate.of(2023, 1, 20);
+    records.letGo(lot, new NewOutgoing(winter, 2, Way.DISPOSED, null, null, "shown", null));
+    LocalDate april = LocalDate.of(2023, 4, 3);
+    records.lose(lot, new NewLoss(april, 1, "dead after winter", null));
+    assertThat(of("C18-03", "container.wintered", april)).isNull();
+    records.count(lot, new NewCount(april, 17, null, null, null));
+
+    assertThat(of("C18-03", "container.wintered", april).value()).isEqualTo(95);
+    assertThat(of("C18-03", "container.wintered", april).counted()).isEqualTo("19 of 20");
+    assertThat(of("C18-03", "container.wintered", april.minusDays(1))).isNull();
   }
 
   @Test
@@ -110,7 +139,7 @@ class ContainerEvidenceTest {
   void shifted_plants_are_told_apart_from_those_out_of_trays() {
     UUID lot = countedLot("L1", "C18-03", 1, 16);
     Pots pots = new Pots(nursery.largePots(), new BigDecimal("9.5"), SPRING, 12, null, null);
-    UUID larger = potting.shift(lot, new NewShift("L3", pots, List.of(), null));
+    UUID larger = shifting.shift(lot, new NewShift("L3", pots, List.of(), null), null);
     LocalDate autumn = LocalDate.of(2023, 10, 10);
     records.count(larger, new NewCount(autumn, 12, 9, null, null));
 
@@ -225,7 +254,7 @@ class ContainerEvidenceTest {
   void living_lots_ask_for_a_count_in_april_and_october() {
     countedLot("L1", "C18-03", 1, 16);
 
-    assertThat(work.due(LocalDate.of(2022, 11, 2))).isEmpty();
+    assertThat(work.due(LocalDate.of(2022, 10, 31))).isEmpty();
     assertThat(work.due(LocalDate.of(2023, 4, 3)))
         .singleElement()
         .satisfies(
@@ -234,6 +263,25 @@ class ContainerEvidenceTest {
               assertThat(due.why()).isEqualTo("last counted on 12\u00a0Oct\u00a02022");
               assertThat(due.href()).isEqualTo("/containers/L1/count");
             });
+  }
+
+  /** Covered late in November, uncovered in April: common practice, no source. */
+  @Test
+  void living_lots_ask_to_be_covered_in_november_and_uncovered_in_april() {
+    UUID lot = countedLot("L1", "C18-03", 1, 16);
+    LocalDate november = LocalDate.of(2022, 11, 20);
+    assertThat(work.due(november))
+        .extracting(DueWork::what, DueWork::href)
+        .containsExactly(tuple("Cover C18-03 in lot L1", "/containers/L1/winter"));
+
+    tending.care(
+        lot, new NewCare(november, CareKind.COVERED, null, "house 2", null, null, null), null);
+    assertThat(work.due(november)).isEmpty();
+    LocalDate april = LocalDate.of(2023, 4, 3);
+    assertThat(work.due(april)).extracting(DueWork::what).contains("Uncover C18-03 in lot L1");
+
+    tending.care(lot, new NewCare(april, CareKind.UNCOVERED, null, null, null, 0, null), null);
+    assertThat(work.due(april)).extracting(DueWork::what).containsExactly("Count C18-03 in lot L1");
   }
 
   private int statements(Ask ask, Set<UUID> accessions) {

@@ -20,6 +20,8 @@ import trialwood.web.Measures;
 @RecordTest
 @Import({
   Potting.class,
+  Shifting.class,
+  Tending.class,
   Numbering.class,
   PotSizes.class,
   LotRecords.class,
@@ -28,6 +30,10 @@ import trialwood.web.Measures;
   Identity.class,
   LotEvidence.class,
   PlantEvidence.class,
+  GradeEvidence.class,
+  WinterEvidence.class,
+  LotAnswers.class,
+  PlantAnswers.class,
   ContainerEvidence.class,
   ContainerLife.class,
   ContainerWork.class,

@@ -48,6 +48,26 @@ class LotRecordsTest {
   }
 
   @Test
+  void two_counts_of_one_day_that_differ_are_both_kept_and_asked_about() {
+    lost(1);
+    counted(AUTUMN, 19);
+    counted(AUTUMN, 19);
+    assertThat(doubts.findByUnitIdOrderByOnDate(lot)).isEmpty();
+    counted(AUTUMN, 18);
+
+    assertThat(counts.findByLotIdOrderByOnDate(lot)).hasSize(3);
+    assertThat(doubts.findByUnitIdOrderByOnDate(lot))
+        .extracting(Doubt::question)
+        .anyMatch(question -> question.startsWith("Two counts of one day: 19 alive and 18 alive."));
+  }
+
+  @Test
+  void losses_found_with_a_count_close_its_gap() {
+    assertThat(records.questions(lot, new NewCount(AUTUMN, 17, null, null, null), 3)).isEmpty();
+    assertThat(records.questions(lot, new NewCount(AUTUMN, 17, null, null, null), 2)).hasSize(1);
+  }
+
+  @Test
   void plants_missing_without_a_record_are_asked_about() {
     lost(1);
     counted(AUTUMN, 17);

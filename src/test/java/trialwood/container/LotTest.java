@@ -30,6 +30,7 @@ class LotTest {
         UUID.randomUUID(),
         pots,
         new Pots(pots.id(), new BigDecimal(litres), POTTED, potted, "bed 1", null),
+        null,
         SIGNED);
   }
 

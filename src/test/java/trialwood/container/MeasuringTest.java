@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -90,6 +91,29 @@ class MeasuringTest {
     assertThat(measuring.keep(List.of(line(0, "65", null)), AUTUMN, null).get(plants.get(0)))
         .extracting(Problem::sentence)
         .containsExactly("Plant height of this plant is on record for 12\u00a0Oct\u00a02022.");
+  }
+
+  @Test
+  void plants_of_one_clone_that_spread_by_more_than_30_percent_are_looked_at_again() {
+    List<UUID> more = nursery.numbered(nursery.lot("L2", "C18-04", 20), "L2", 5);
+    List<PlantValues> even = sheet(more, "60", "62", "58", "61", "59");
+    List<PlantValues> wide = sheet(more, "60", "62", "24", "61", "23");
+
+    assertThat(measuring.questions(even)).isEmpty();
+    assertThat(measuring.questions(wide))
+        .singleElement()
+        .satisfies(asked -> assertThat(asked.sentence()).contains("45 %", "5 plants"));
+  }
+
+  private List<PlantValues> sheet(List<UUID> measured, String... values) {
+    return IntStream.range(0, values.length)
+        .mapToObj(
+            at ->
+                new PlantValues(
+                    measured.get(at),
+                    Map.of(height.id(), Reading.of(new BigDecimal(values[at]))),
+                    null))
+        .toList();
   }
 
   @Test

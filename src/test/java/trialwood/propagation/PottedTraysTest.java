@@ -3,6 +3,7 @@ package trialwood.propagation;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
@@ -10,11 +11,13 @@ import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.annotation.Import;
+import trialwood.record.Checked;
 import trialwood.record.Recorder;
 import trialwood.testing.RecordTest;
 import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
 import trialwood.unit.PlantsTaken;
+import trialwood.unit.PlantsWanted;
 
 @RecordTest
 @Import(PropagationSlice.class)
@@ -46,7 +49,7 @@ class PottedTraysTest {
   }
 
   private List<String> askedAfterPotting(int inAll) {
-    events.publishEvent(new PlantsTaken(tray, POTTED, inAll, recorder.by(null)));
+    events.publishEvent(new PlantsTaken(tray, POTTED, inAll, null, recorder.by(null)));
     return doubts.findByUnitIdOrderByOnDate(tray).stream().map(Doubt::question).toList();
   }
 
@@ -65,6 +68,39 @@ class PottedTraysTest {
         .containsExactly(
             "17 potted, but 16 alive off the mist on 18\u00a0Jul\u00a02022."
                 + " Where do the others come from?");
+  }
+
+  private List<String> askedBeforePotting(int inAll) {
+    List<String> unusual = new ArrayList<>();
+    events.publishEvent(new PlantsWanted(tray, POTTED, inAll, unusual));
+    return unusual;
+  }
+
+  @Test
+  void more_than_came_off_the_mist_is_asked_about_before_potting() {
+    weaned(16);
+
+    assertThat(askedBeforePotting(16)).isEmpty();
+    assertThat(askedBeforePotting(17))
+        .containsExactly(
+            "17 to pot, but 16 alive off the mist on 18\u00a0Jul\u00a02022."
+                + " Where do the others come from?");
+  }
+
+  @Test
+  void potting_before_weaning_is_done_is_asked_about() {
+    assertThat(askedBeforePotting(20)).singleElement().asString().contains("Is weaning done?");
+    closing.finalCount(tray, Bench.closing(Bench.COUNTED, 20), null);
+    assertThat(askedBeforePotting(20)).singleElement().asString().contains("Is weaning done?");
+  }
+
+  @Test
+  void what_was_asked_and_answered_before_is_not_asked_again() {
+    weaned(16);
+    Checked checked = new Checked("17 to pot?", "one spare");
+    events.publishEvent(new PlantsTaken(tray, POTTED, 17, checked, recorder.by(null)));
+
+    assertThat(doubts.findByUnitIdOrderByOnDate(tray)).isEmpty();
   }
 
   @Test

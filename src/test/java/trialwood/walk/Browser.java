@@ -11,12 +11,14 @@ import java.util.List;
 import java.util.logging.Level;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
@@ -182,6 +184,16 @@ class Browser implements AutoCloseable {
     WebElement box = driver.findElement(By.name(field));
     box.clear();
     box.sendKeys(text);
+  }
+
+  /** Types into whatever box has the focus, Enter as a line break. */
+  void typeOn(String text) {
+    new Actions(driver).sendKeys(text.replace("\n", Keys.ENTER)).perform();
+  }
+
+  /** Opens the part of the page that is folded under these words. */
+  void unfold(String words) {
+    driver.findElement(By.xpath("//summary[normalize-space()='" + words + "']")).click();
   }
 
   /** Picks the option of these words from a list. */

@@ -1,5 +1,9 @@
 package trialwood.container.web;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
@@ -12,29 +16,27 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.container.LotRecords;
-import trialwood.container.Lots;
 import trialwood.container.NewCount;
 import trialwood.container.NewLoss;
-import trialwood.container.NewOutgoing;
-import trialwood.container.Way;
 import trialwood.container.web.LotBook.Head;
+import trialwood.record.Checked;
 import trialwood.web.ForBench;
 import trialwood.web.Form;
 import trialwood.web.Forms;
-import trialwood.web.NotFound;
+import trialwood.web.Questions;
 
-/** Counting a lot with what was found dead, and letting plants go. */
+/** Counting a lot; what is missing is closed in the same form, by what they died of. */
 @Controller
 class CountPages {
 
-  private final LotBook book;
-  private final Lots lots;
+  private static final int LOSSES = 2;
+
+  private final LotForms lots;
   private final LotRecords records;
   private final Forms forms;
   private final Choices choices;
 
-  CountPages(LotBook book, Lots lots, LotRecords records, Forms forms, Choices choices) {
-    this.book = book;
+  CountPages(LotForms lots, LotRecords records, Forms forms, Choices choices) {
     this.lots = lots;
     this.records = records;
     this.forms = forms;
@@ -45,34 +47,57 @@ class CountPages {
    * @param number found dead
    * @param reason what they died of
    */
+  record LossRow(@Nullable String number, @Nullable String reason) {}
+
   record CountForm(
       @Nullable UUID formKey,
       @Nullable String alive,
       @Nullable String saleable,
-      @Nullable String number,
-      @Nullable String reason,
+      @Nullable List<LossRow> rows,
       @Nullable String on,
       @Nullable String note,
-      @Nullable UUID by)
-      implements Form {}
+      @Nullable UUID by,
+      @Nullable String asked,
+      @Nullable String checked)
+      implements Form {
 
-  record OutForm(
-      @Nullable UUID formKey,
-      @Nullable Way way,
-      @Nullable String number,
-      @Nullable String on,
-      @Nullable String toWhom,
-      @Nullable String agreement,
-      @Nullable String purpose,
-      @Nullable UUID by)
-      implements Form {}
+    NewCount count(Boxes boxes) {
+      return new NewCount(
+          boxes.date("on", on),
+          boxes.count("alive", alive, "Write how many are alive; 0 for none."),
+          boxes.countIfAny("saleable", saleable),
+          Boxes.words(note),
+          by);
+    }
+
+    List<NewLoss> losses(Boxes boxes, LocalDate day) {
+      List<NewLoss> losses = new ArrayList<>();
+      List<LossRow> typed = Objects.requireNonNullElse(rows, List.of());
+      for (int at = 0; at < typed.size(); at++) {
+        String box = "rows[%d]".formatted(at);
+        Integer number = boxes.countIfAny(box + ".number", typed.get(at).number());
+        String reason = Boxes.text(typed.get(at).reason());
+        if (number != null && number > 0 && reason.isEmpty()) {
+          boxes.wrong(box + ".reason", "Say what they died of, as far as you can see.");
+        } else if (number == null && !reason.isEmpty()) {
+          boxes.wrong(box + ".number", "Write how many died of it.");
+        }
+        if (number != null && number > 0) {
+          losses.add(new NewLoss(day, number, reason, by));
+        }
+      }
+      return losses;
+    }
+  }
 
   @GetMapping("/containers/{label}/count")
   @ForBench
-  String openCount(@PathVariable String label, Model model) {
+  String open(@PathVariable String label, Model model) {
+    List<LossRow> none = Collections.nCopies(LOSSES, new LossRow("", ""));
     String today = choices.todayTyped();
-    model.addAttribute("form", new CountForm(UUID.randomUUID(), "", "", "", "", today, "", null));
-    return page("container/count", lot(label), model);
+    model.addAttribute(
+        "form", new CountForm(UUID.randomUUID(), "", "", none, today, "", null, "", ""));
+    return lots.page("container/count", lots.lot(label), model);
   }
 
   @PostMapping("/containers/{label}/count")
@@ -83,87 +108,26 @@ class CountPages {
       BindingResult said,
       RedirectAttributes next,
       Model model) {
-    Head lot = lot(label);
+    Head lot = lots.lot(label);
     if (form == null) {
       throw Boxes.unreadable();
     }
     Boxes boxes = new Boxes(said, choices.today());
-    NewCount count =
-        new NewCount(
-            boxes.date("on", form.on()),
-            boxes.count("alive", form.alive(), "Write how many are alive; 0 for none."),
-            boxes.countIfAny("saleable", form.saleable()),
-            Boxes.words(form.note()),
-            form.by());
-    int dead = Objects.requireNonNullElse(boxes.countIfAny("number", form.number()), 0);
-    NewLoss loss = new NewLoss(count.on(), dead, Boxes.text(form.reason()), form.by());
-    boolean stored =
-        forms.store(
-            form,
-            said,
-            () -> {
-              if (dead > 0) {
-                records.lose(lot.lotId(), loss);
-              }
-              records.count(lot.lotId(), count);
-            });
-    if (!stored) {
-      return page("container/count", lot, model);
-    }
-    next.addFlashAttribute("status", "%d alive in %s.".formatted(count.alive(), lot.label()));
-    next.addAttribute("label", lot.label());
-    return "redirect:/containers/{label}";
+    NewCount count = form.count(boxes);
+    List<NewLoss> losses = form.losses(boxes, count.on());
+    boolean stored = forms.store(form, said, () -> keep(lot.lotId(), count, losses, form));
+    return stored
+        ? LotForms.backTo(
+            lot.label(), "%d alive in %s.".formatted(count.alive(), lot.label()), next)
+        : lots.page("container/count", lot, model);
   }
 
-  @GetMapping("/containers/{label}/out")
-  @ForBench
-  String openOut(@PathVariable String label, Model model) {
-    String today = choices.todayTyped();
-    model.addAttribute("form", new OutForm(UUID.randomUUID(), null, "", today, "", "", "", null));
-    return page("container/out", lot(label), model);
-  }
-
-  @PostMapping("/containers/{label}/out")
-  @ForBench
-  String letGo(
-      @PathVariable String label,
-      @ModelAttribute("form") @Nullable OutForm form,
-      BindingResult said,
-      RedirectAttributes next,
-      Model model) {
-    Head lot = lot(label);
-    if (form == null) {
-      throw Boxes.unreadable();
-    }
-    Boxes boxes = new Boxes(said, choices.today());
-    if (form.way() == null || form.way() == Way.SHIFTED) {
-      boxes.wrong("way", "Say whether they were destroyed or went to somebody.");
-    }
-    NewOutgoing out =
-        new NewOutgoing(
-            boxes.date("on", form.on()),
-            boxes.count("number", form.number(), "Write how many left, such as 8."),
-            Objects.requireNonNullElse(form.way(), Way.DISPOSED),
-            Boxes.words(form.toWhom()),
-            Boxes.words(form.agreement()),
-            Boxes.words(form.purpose()),
-            form.by());
-    if (!forms.store(form, said, () -> records.letGo(lot.lotId(), out))) {
-      return page("container/out", lot, model);
-    }
-    next.addFlashAttribute("status", "%d %s.".formatted(out.number(), out.way().word()));
-    next.addAttribute("label", lot.label());
-    return "redirect:/containers/{label}";
-  }
-
-  private Head lot(String label) {
-    return book.head(label).orElseThrow(NotFound.of("lot " + label));
-  }
-
-  private String page(String template, Head lot, Model model) {
-    model.addAttribute("lot", lot);
-    model.addAttribute("ledger", lots.ledger(lot.lotId(), choices.today()));
-    model.addAttribute("people", choices.people());
-    return template;
+  private void keep(UUID lot, NewCount count, List<NewLoss> losses, CountForm form) {
+    int dead = losses.stream().mapToInt(NewLoss::number).sum();
+    Questions questions = new Questions(form.asked(), form.checked());
+    questions.ask(records.questions(lot, count, dead));
+    Checked checked = questions.orAsk();
+    losses.forEach(loss -> records.lose(lot, loss));
+    records.count(lot, count, checked);
   }
 }

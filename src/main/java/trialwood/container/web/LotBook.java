@@ -4,16 +4,62 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import trialwood.container.RootBall;
 import trialwood.record.CodeKey;
 
 /** What a lot's pages show, each part one statement. */
 @Component
 class LotBook {
+
+  private static final String HAPPENED =
+      """
+      select x.id, x.on_date, x.what, x.number, x.saleable, x.grade_b, x.grade_c, x.root_ball,
+             x.cut_to_cm, x.lowest_celsius, x.dieback_percent, x.words, x.checked, p.initials,
+             x.reason, x.replaced
+      from (
+        select c.id, c.on_date, 'COUNTED' as what, c.alive as number, c.saleable,
+               cast(null as integer) as grade_b, cast(null as integer) as grade_c,
+               cast(null as integer) as root_ball, cast(null as numeric(5, 1)) as cut_to_cm,
+               cast(null as numeric(4, 1)) as lowest_celsius,
+               cast(null as integer) as dieback_percent, c.note as words,
+               cast(null as varchar(300)) as checked, c.person_id, c.recorded_at,
+               c.supersede_reason as reason,
+               exists (select 1 from lot_count y where y.supersedes_id = c.id) as replaced
+        from lot_count c where c.lot_id = :lot
+        union all
+        select c.id, c.on_date, 'GRADED', c.grade_a + c.grade_b + c.grade_c, c.grade_a, c.grade_b,
+               c.grade_c, c.root_ball, null, null, null, null, c.checked, c.person_id,
+               c.recorded_at, c.supersede_reason,
+               exists (select 1 from lot_grade y where y.supersedes_id = c.id)
+        from lot_grade c where c.lot_id = :lot
+        union all
+        select c.id, c.on_date, c.kind, null, null, null, null, null, c.cut_to_cm,
+               c.lowest_celsius, c.dieback_percent, c.house, c.checked, c.person_id,
+               c.recorded_at, c.supersede_reason,
+               exists (select 1 from lot_care y where y.supersedes_id = c.id)
+        from lot_care c where c.lot_id = :lot
+        union all
+        select c.id, c.on_date, 'LOST', c.number, null, null, null, null, null, null, null,
+               c.reason, null, c.person_id, c.recorded_at, c.supersede_reason,
+               exists (select 1 from lot_loss y where y.supersedes_id = c.id)
+        from lot_loss c where c.lot_id = :lot
+        union all
+        select c.id, c.on_date, c.way, c.number, null, null, null, null, null, null, null,
+               coalesce(c.to_whom, c.purpose), null, c.person_id, c.recorded_at,
+               c.supersede_reason,
+               exists (select 1 from lot_outgoing y where y.supersedes_id = c.id)
+        from lot_outgoing c where c.lot_id = :lot
+      ) x
+      left join person p on p.id = x.person_id
+      order by x.on_date, x.recorded_at
+      """;
 
   private final JdbcClient jdbc;
 
@@ -36,6 +82,9 @@ class LotBook {
       int potted,
       @Nullable String yard,
       @Nullable String note,
+      @Nullable String medium,
+      @Nullable BigDecimal feedGrams,
+      @Nullable String checked,
       @Nullable String initials) {}
 
   /** Where plants came from. */
@@ -46,17 +95,26 @@ class LotBook {
   }
 
   /**
-   * A count, a loss or plants that left.
+   * A count, a grading, a loss, plants that left, or something done to the lot.
    *
+   * @param number of plants, where it is about a number of them
+   * @param saleable of those
    * @param reason why it takes the place of an earlier record, where it does
    */
   record Happened(
       UUID id,
       LocalDate onDate,
       String what,
-      int number,
+      @Nullable Integer number,
       @Nullable Integer saleable,
+      @Nullable Integer gradeB,
+      @Nullable Integer gradeC,
+      @Nullable Integer rootBall,
+      @Nullable BigDecimal cutToCm,
+      @Nullable BigDecimal lowestCelsius,
+      @Nullable Integer diebackPercent,
       @Nullable String words,
+      @Nullable String checked,
       @Nullable String initials,
       @Nullable String reason,
       boolean replaced) {
@@ -69,8 +127,32 @@ class LotBook {
       return what.equals("LOST");
     }
 
+    public boolean isPinch() {
+      return what.equals("PINCHED");
+    }
+
     public String word() {
       return what.toLowerCase(Locale.ROOT);
+    }
+
+    /** What was measured or scored with it, in words. */
+    public List<String> details() {
+      return Stream.of(
+              gradeB == null ? null : "%d A, %d B, %d C".formatted(saleable, gradeB, gradeC),
+              rootBall == null
+                  ? null
+                  : "root ball %d: %s".formatted(rootBall, RootBall.words(rootBall)),
+              cutToCm == null ? null : "cut to %s cm".formatted(plain(cutToCm)),
+              lowestCelsius == null ? null : "pots down to %s °C".formatted(plain(lowestCelsius)),
+              diebackPercent == null ? null : "dieback %d %%".formatted(diebackPercent),
+              words,
+              checked == null ? null : "checked: " + checked)
+          .filter(Objects::nonNull)
+          .toList();
+    }
+
+    private static String plain(BigDecimal number) {
+      return number.stripTrailingZeros().toPlainString().replace('-', '−');
     }
   }
 
@@ -95,7 +177,7 @@ class LotBook {
             """
             select l.unit_id as lot_id, u.label, a.id as accession_id, a.code, a.talk_name,
                    a.crop_id, k.id as class_id, k.code as container_class, l.litres, l.potted_on,
-                   l.potted, l.yard, l.note, p.initials
+                   l.potted, l.yard, l.note, l.medium, l.feed_grams, l.checked, p.initials
             from lot l
             join unit u on u.id = l.unit_id
             join container_class k on k.id = l.container_class_id
@@ -123,32 +205,7 @@ class LotBook {
   }
 
   List<Happened> happened(UUID lot) {
-    return jdbc.sql(
-            """
-            select x.id, x.on_date, x.what, x.number, x.saleable, x.words, p.initials, x.reason,
-                   x.replaced
-            from (
-              select c.id, c.on_date, 'COUNTED' as what, c.alive as number, c.saleable, c.note as words,
-                     c.person_id, c.recorded_at, c.supersede_reason as reason,
-                     exists (select 1 from lot_count y where y.supersedes_id = c.id) as replaced
-              from lot_count c where c.lot_id = :lot
-              union all
-              select c.id, c.on_date, 'LOST', c.number, cast(null as integer), c.reason,
-                     c.person_id, c.recorded_at, c.supersede_reason,
-                     exists (select 1 from lot_loss y where y.supersedes_id = c.id)
-              from lot_loss c where c.lot_id = :lot
-              union all
-              select c.id, c.on_date, c.way, c.number, cast(null as integer),
-                     coalesce(c.to_whom, c.purpose), c.person_id, c.recorded_at, c.supersede_reason,
-                     exists (select 1 from lot_outgoing y where y.supersedes_id = c.id)
-              from lot_outgoing c where c.lot_id = :lot
-            ) x
-            left join person p on p.id = x.person_id
-            order by x.on_date, x.recorded_at
-            """)
-        .param("lot", lot)
-        .query(Happened.class)
-        .list();
+    return jdbc.sql(HAPPENED).param("lot", lot).query(Happened.class).list();
   }
 
   List<CheckLot> checksBeside(Head lot) {

@@ -32,7 +32,7 @@ class LotCorrectionPages {
 
   private static final String WHY = "Say why the earlier record is replaced.";
 
-  private final LotBook book;
+  private final LotForms lots;
   private final LotCounts counts;
   private final LotLosses losses;
   private final LotRecords records;
@@ -41,14 +41,14 @@ class LotCorrectionPages {
   private final Measures measures;
 
   LotCorrectionPages(
-      LotBook book,
+      LotForms lots,
       LotCounts counts,
       LotLosses losses,
       LotRecords records,
       Forms forms,
       Choices choices,
       Measures measures) {
-    this.book = book;
+    this.lots = lots;
     this.counts = counts;
     this.losses = losses;
     this.records = records;
@@ -130,7 +130,7 @@ class LotCorrectionPages {
   @GetMapping("/containers/{label}/counts/{id}")
   @ForBench
   String openCount(@PathVariable String label, @PathVariable UUID id, Model model) {
-    Head lot = lot(label);
+    Head lot = lots.lot(label);
     LotCount count = count(lot, id);
     model.addAttribute("form", CountForm.of(count));
     return countPage(lot, count, model);
@@ -145,7 +145,7 @@ class LotCorrectionPages {
       BindingResult said,
       RedirectAttributes next,
       Model model) {
-    Head lot = lot(label);
+    Head lot = lots.lot(label);
     LotCount count = count(lot, id);
     return forms.store(
             form,
@@ -158,7 +158,7 @@ class LotCorrectionPages {
   @GetMapping("/containers/{label}/losses/{id}")
   @ForBench
   String openLoss(@PathVariable String label, @PathVariable UUID id, Model model) {
-    Head lot = lot(label);
+    Head lot = lots.lot(label);
     LotLoss loss = loss(lot, id);
     model.addAttribute("form", LossForm.of(loss));
     return lossPage(lot, loss, model);
@@ -173,7 +173,7 @@ class LotCorrectionPages {
       BindingResult said,
       RedirectAttributes next,
       Model model) {
-    Head lot = lot(label);
+    Head lot = lots.lot(label);
     LotLoss loss = loss(lot, id);
     return forms.store(
             form,
@@ -181,10 +181,6 @@ class LotCorrectionPages {
             () -> Objects.requireNonNull(form).correct(records, id, new Entry(), choices))
         ? backTo(lot, next)
         : lossPage(lot, loss, model);
-  }
-
-  private Head lot(String label) {
-    return book.head(label).orElseThrow(NotFound.of("lot " + label));
   }
 
   private LotCount count(Head lot, UUID id) {
@@ -213,15 +209,11 @@ class LotCorrectionPages {
   }
 
   private String page(String template, Head lot, String earlier, Model model) {
-    model.addAttribute("lot", lot);
     model.addAttribute("earlier", earlier);
-    model.addAttribute("people", choices.people());
-    return template;
+    return lots.page(template, lot, model);
   }
 
   private static String backTo(Head lot, RedirectAttributes next) {
-    next.addFlashAttribute("status", "Corrected. The earlier record stays readable.");
-    next.addAttribute("label", lot.label());
-    return "redirect:/containers/{label}";
+    return LotForms.backTo(lot.label(), "Corrected. The earlier record stays readable.", next);
   }
 }

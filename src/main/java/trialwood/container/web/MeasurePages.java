@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -26,7 +27,7 @@ import trialwood.crop.Traits;
 import trialwood.record.Problem;
 import trialwood.web.ForBench;
 import trialwood.web.Forms;
-import trialwood.web.NotFound;
+import trialwood.web.Questions;
 
 /**
  * The measuring sheet of a lot: plants down, traits across. Good lines are stored at once; the page
@@ -37,7 +38,7 @@ class MeasurePages {
 
   private static final int MOST_LINES = 200;
 
-  private final LotBook book;
+  private final LotForms lots;
   private final PlantBook plants;
   private final Measuring measuring;
   private final Traits traits;
@@ -45,13 +46,13 @@ class MeasurePages {
   private final Choices choices;
 
   MeasurePages(
-      LotBook book,
+      LotForms lots,
       PlantBook plants,
       Measuring measuring,
       Traits traits,
       Forms forms,
       Choices choices) {
-    this.book = book;
+    this.lots = lots;
     this.plants = plants;
     this.measuring = measuring;
     this.traits = traits;
@@ -65,7 +66,7 @@ class MeasurePages {
       @PathVariable String label,
       @RequestParam(name = "trait", required = false) @Nullable List<String> picked,
       Model model) {
-    Head lot = lot(label);
+    Head lot = lots.lot(label);
     List<Trait> columns = columns(lot, picked);
     List<Line> lines =
         plants.plants(lot.lotId(), choices.today()).stream()
@@ -79,7 +80,34 @@ class MeasurePages {
             choices.todayTyped(),
             null,
             columns.stream().map(Trait::code).toList(),
-            lines));
+            lines,
+            "",
+            "",
+            ""));
+    return page(lot, columns, model);
+  }
+
+  /** Puts a pasted block into the boxes and says what cannot be read; nothing is stored. */
+  @PostMapping("/containers/{label}/measure/paste")
+  @ForBench
+  String paste(
+      @PathVariable String label,
+      @ModelAttribute("form") @Nullable SheetForm form,
+      BindingResult bound,
+      Model model) {
+    Head lot = lots.lot(label);
+    if (form == null || bound.hasErrors()) {
+      throw Boxes.unreadable();
+    }
+    List<Trait> columns = columns(lot, form.traits());
+    Map<UUID, Standing> plants = names(lot);
+    List<Standing> standing = plants.values().stream().limit(MOST_LINES).toList();
+    PastedBlock block = PastedBlock.of(Boxes.text(form.block()), columns, standing);
+    SheetForm filled =
+        new SheetForm(
+            UUID.randomUUID(), form.on(), form.by(), form.traits(), block.lines(), "", "", "");
+    again(filled, columns, SheetReading.of(filled, columns, plants.keySet()).wrong(), model);
+    model.addAttribute("block", block);
     return page(lot, columns, model);
   }
 
@@ -91,7 +119,7 @@ class MeasurePages {
       BindingResult said,
       RedirectAttributes next,
       Model model) {
-    Head lot = lot(label);
+    Head lot = lots.lot(label);
     if (form == null) {
       throw Boxes.unreadable();
     }
@@ -100,15 +128,24 @@ class MeasurePages {
     SheetReading sheet = SheetReading.of(form, columns, names(lot).keySet());
     List<PlantValues> good = sheet.good();
     Map<UUID, List<Problem>> wrong = new LinkedHashMap<>(sheet.wrong());
-    if (!forms.store(form, said, () -> wrong.putAll(measuring.keep(good, on, form.by())))) {
+    Questions questions = new Questions(form.asked(), form.checked());
+    boolean stored =
+        forms.store(
+            form,
+            said,
+            () -> {
+              questions.ask(measuring.questions(good));
+              Optional.ofNullable(questions.orAsk())
+                  .ifPresent(answer -> measuring.answered(lot.lotId(), on, answer, form.by()));
+              wrong.putAll(measuring.keep(good, on, form.by()));
+            });
+    if (!stored) {
       return page(lot, columns, model);
     }
-    long stored = good.stream().filter(line -> !wrong.containsKey(line.plantId())).count();
-    String status = stored == 1 ? "1 plant stored." : "%d plants stored.".formatted(stored);
+    long kept = good.stream().filter(line -> !wrong.containsKey(line.plantId())).count();
+    String status = kept == 1 ? "1 plant stored." : "%d plants stored.".formatted(kept);
     if (wrong.isEmpty()) {
-      next.addFlashAttribute("status", status);
-      next.addAttribute("label", lot.label());
-      return "redirect:/containers/{label}";
+      return LotForms.backTo(lot.label(), status, next);
     }
     model.addAttribute("status", status + " The lines below are not stored yet.");
     again(form.keeping(wrong.keySet()), columns, wrong, model);
@@ -157,16 +194,10 @@ class MeasurePages {
     return names;
   }
 
-  private Head lot(String label) {
-    return book.head(label).orElseThrow(NotFound.of("lot " + label));
-  }
-
   private String page(Head lot, List<Trait> columns, Model model) {
-    model.addAttribute("lot", lot);
     model.addAttribute("columns", columns);
     model.addAttribute("possible", possible(lot));
     model.addAttribute("plants", names(lot));
-    model.addAttribute("people", choices.people());
-    return "container/measure";
+    return lots.page("container/measure", lot, model);
   }
 }

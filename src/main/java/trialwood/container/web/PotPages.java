@@ -3,7 +3,9 @@ package trialwood.container.web;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -12,7 +14,9 @@ import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+import trialwood.container.Holders;
 import trialwood.container.NewLot;
 import trialwood.container.NewLot.Taken;
 import trialwood.container.Pots;
@@ -22,6 +26,7 @@ import trialwood.unit.Units;
 import trialwood.web.ForBench;
 import trialwood.web.Form;
 import trialwood.web.Forms;
+import trialwood.web.Questions;
 
 /** Potting a lot, out of trays or bought in. */
 @Controller
@@ -32,13 +37,21 @@ class PotPages {
   private final Potting potting;
   private final Accessions accessions;
   private final Units units;
+  private final Holders holders;
   private final Forms forms;
   private final Choices choices;
 
-  PotPages(Potting potting, Accessions accessions, Units units, Forms forms, Choices choices) {
+  PotPages(
+      Potting potting,
+      Accessions accessions,
+      Units units,
+      Holders holders,
+      Forms forms,
+      Choices choices) {
     this.potting = potting;
     this.accessions = accessions;
     this.units = units;
+    this.holders = holders;
     this.forms = forms;
     this.choices = choices;
   }
@@ -54,20 +67,74 @@ class PotPages {
       @Nullable String on,
       @Nullable String number,
       @Nullable String yard,
+      @Nullable String medium,
+      @Nullable String feedGrams,
       @Nullable String note,
       @Nullable List<SourceRow> sources,
-      @Nullable UUID by)
+      @Nullable UUID by,
+      @Nullable String asked,
+      @Nullable String checked)
       implements Form {}
 
+  /**
+   * @param tray label of the tray that was scanned, if any
+   */
   @GetMapping("/containers/pot")
   @ForBench
-  String open(Model model) {
-    List<SourceRow> none = Stream.generate(() -> new SourceRow("", "")).limit(TRAYS).toList();
+  String open(@RequestParam(required = false) @Nullable String tray, Model model) {
+    Optional<Scanned> scanned = Optional.ofNullable(tray).flatMap(this::scanned);
+    List<SourceRow> rows =
+        Stream.concat(
+                scanned.stream().map(it -> new SourceRow(it.tray(), "")),
+                Stream.generate(() -> new SourceRow("", "")))
+            .limit(TRAYS)
+            .toList();
     model.addAttribute(
         "form",
         new PotForm(
-            UUID.randomUUID(), "", "", null, "", choices.todayTyped(), "", "", "", none, null));
+            UUID.randomUUID(),
+            scanned.map(Scanned::lot).orElse(""),
+            scanned.map(Scanned::accession).orElse(""),
+            null,
+            "",
+            choices.todayTyped(),
+            "",
+            "",
+            "",
+            "",
+            "",
+            rows,
+            null,
+            "",
+            ""));
     return page(model);
+  }
+
+  /**
+   * A tray to pot from.
+   *
+   * @param lot a label for the new lot that is free
+   */
+  private record Scanned(String tray, String accession, String lot) {}
+
+  private Optional<Scanned> scanned(String label) {
+    return units
+        .labelled(label)
+        .flatMap(
+            tray ->
+                holders
+                    .of(Objects.requireNonNull(tray.id()), choices.today())
+                    .flatMap(accessions::findById)
+                    .map(it -> new Scanned(tray.label(), it.code(), freeLabel(it.code()))));
+  }
+
+  private String freeLabel(String accession) {
+    int year = choices.today().getYear() % 100;
+    return IntStream.iterate(1, n -> n + 1)
+        .mapToObj(n -> "%02d-%s-%d".formatted(year, accession, n))
+        .filter(label -> units.labelled(label).isEmpty())
+        .findFirst()
+        .orElseThrow();
   }
 
   @PostMapping("/containers/pot")
@@ -81,12 +148,22 @@ class PotPages {
       throw Boxes.unreadable();
     }
     NewLot lot = read(form, new Boxes(said, choices.today()));
-    if (!forms.store(form, said, () -> potting.pot(lot))) {
-      return page(model);
-    }
-    next.addFlashAttribute("status", "%d potted.".formatted(lot.pots().number()));
-    next.addAttribute("label", lot.label());
-    return "redirect:/containers/{label}";
+    Questions questions = new Questions(form.asked(), form.checked());
+    boolean stored =
+        forms.store(
+            form,
+            said,
+            () -> {
+              questions.ask(potting.questions(lot));
+              potting.pot(lot, questions.orAsk());
+            });
+    return stored ? LotForms.backTo(lot.label(), status(lot.pots()), next) : page(model);
+  }
+
+  private static String status(Pots pots) {
+    return pots.mediumLitres()
+        .map(litres -> "%d potted in %.0f litres of medium.".formatted(pots.number(), litres))
+        .orElseGet(() -> "%d potted.".formatted(pots.number()));
   }
 
   private NewLot read(PotForm form, Boxes boxes) {
@@ -102,7 +179,9 @@ class PotPages {
             boxes.date("on", form.on()),
             boxes.count("number", form.number(), "Write how many were potted, such as 20."),
             Boxes.words(form.yard()),
-            Boxes.words(form.note()));
+            Boxes.words(form.note()),
+            Boxes.words(form.medium()),
+            boxes.decimalIfAny("feedGrams", form.feedGrams()));
     return new NewLot(
         Boxes.text(form.lot()),
         boxes.chosen("accession", accession, "No accession has this code."),

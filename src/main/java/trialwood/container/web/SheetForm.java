@@ -13,13 +13,18 @@ import trialwood.web.Form;
  *
  * @param traits codes of its columns, in their order
  * @param lines one a plant
+ * @param block pasted from a spreadsheet, to be put into the boxes
+ * @param checked what was found when the sheet as a whole was asked about
  */
 record SheetForm(
     @Nullable UUID formKey,
     @Nullable String on,
     @Nullable UUID by,
     List<String> traits,
-    List<Line> lines)
+    List<Line> lines,
+    @Nullable String block,
+    @Nullable String asked,
+    @Nullable String checked)
     implements Form {
 
   SheetForm {
@@ -57,6 +62,9 @@ record SheetForm(
         on,
         by,
         traits,
-        lines.stream().filter(line -> plants.contains(line.plant())).toList());
+        lines.stream().filter(line -> plants.contains(line.plant())).toList(),
+        "",
+        "",
+        "");
   }
 }

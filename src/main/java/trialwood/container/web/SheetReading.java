@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -76,11 +77,16 @@ record SheetReading(List<PlantValues> good, Map<UUID, List<Problem>> wrong) {
 
   static Optional<Reading> reading(String typed) {
     Optional<BigDecimal> number = Typed.decimal(typed);
-    return number.isPresent()
-        ? number.map(Reading::of)
-        : Arrays.stream(NoneBecause.values())
-            .filter(because -> because.word().equalsIgnoreCase(typed))
-            .findFirst()
-            .map(Reading::none);
+    return number.isPresent() ? number.map(Reading::of) : because(typed).map(Reading::none);
+  }
+
+  /** The one reason that begins like this; a word that begins several says none of them. */
+  private static Optional<NoneBecause> because(String typed) {
+    String beginning = typed.toLowerCase(Locale.ROOT);
+    List<NoneBecause> meant =
+        Arrays.stream(NoneBecause.values())
+            .filter(because -> because.word().startsWith(beginning))
+            .toList();
+    return meant.size() == 1 ? Optional.of(meant.get(0)) : Optional.empty();
   }
 }

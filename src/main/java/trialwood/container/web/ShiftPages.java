@@ -1,9 +1,9 @@
 package trialwood.container.web;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
-import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -13,46 +13,41 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
-import trialwood.container.Lots;
-import trialwood.container.NewPlant;
+import trialwood.container.NewGrade;
 import trialwood.container.NewShift;
-import trialwood.container.Numbering;
 import trialwood.container.Pots;
-import trialwood.container.Potting;
+import trialwood.container.RootBall;
+import trialwood.container.Shifting;
+import trialwood.container.Tending;
 import trialwood.container.web.LotBook.Head;
-import trialwood.container.web.PlantBook.Standing;
+import trialwood.record.Checked;
 import trialwood.web.ForBench;
 import trialwood.web.Form;
 import trialwood.web.Forms;
-import trialwood.web.NotFound;
+import trialwood.web.Questions;
 
-/** Shifting plants into larger pots, and giving plants numbers. */
+/** Shifting plants into larger pots. */
 @Controller
 class ShiftPages {
 
-  private static final int MOST_NUMBERED = 500;
-
-  private final LotBook book;
+  private final LotForms lots;
   private final PlantBook plants;
-  private final Lots lots;
-  private final Potting potting;
-  private final Numbering numbering;
+  private final Shifting shifting;
+  private final Tending tending;
   private final Forms forms;
   private final Choices choices;
 
   ShiftPages(
-      LotBook book,
+      LotForms lots,
       PlantBook plants,
-      Lots lots,
-      Potting potting,
-      Numbering numbering,
+      Shifting shifting,
+      Tending tending,
       Forms forms,
       Choices choices) {
-    this.book = book;
-    this.plants = plants;
     this.lots = lots;
-    this.potting = potting;
-    this.numbering = numbering;
+    this.plants = plants;
+    this.shifting = shifting;
+    this.tending = tending;
     this.forms = forms;
     this.choices = choices;
   }
@@ -60,6 +55,7 @@ class ShiftPages {
   /**
    * @param lot label of the new lot
    * @param plants the numbered plants among those shifted
+   * @param rootBall of the pots they were knocked out of, 0 to 5
    */
   record ShiftForm(
       @Nullable UUID formKey,
@@ -70,14 +66,10 @@ class ShiftPages {
       @Nullable String number,
       @Nullable String yard,
       @Nullable List<UUID> plants,
-      @Nullable UUID by)
-      implements Form {}
-
-  /**
-   * @param number how many get a number
-   */
-  record NumberForm(
-      @Nullable UUID formKey, @Nullable String number, @Nullable String from, @Nullable UUID by)
+      @Nullable Integer rootBall,
+      @Nullable UUID by,
+      @Nullable String asked,
+      @Nullable String checked)
       implements Form {}
 
   @GetMapping("/containers/{label}/shift")
@@ -85,8 +77,10 @@ class ShiftPages {
   String openShift(@PathVariable String label, Model model) {
     String today = choices.todayTyped();
     model.addAttribute(
-        "form", new ShiftForm(UUID.randomUUID(), "", null, "", today, "", "", List.of(), null));
-    return page("container/shift", lot(label), model);
+        "form",
+        new ShiftForm(
+            UUID.randomUUID(), "", null, "", today, "", "", List.of(), null, null, "", ""));
+    return page(lots.lot(label), model);
   }
 
   @PostMapping("/containers/{label}/shift")
@@ -97,7 +91,7 @@ class ShiftPages {
       BindingResult said,
       RedirectAttributes next,
       Model model) {
-    Head lot = lot(label);
+    Head lot = lots.lot(label);
     if (form == null) {
       throw Boxes.unreadable();
     }
@@ -116,66 +110,30 @@ class ShiftPages {
             pots,
             Objects.requireNonNullElse(form.plants(), List.of()),
             form.by());
-    if (!forms.store(form, said, () -> potting.shift(lot.lotId(), shift))) {
-      return page("container/shift", lot, model);
-    }
-    next.addFlashAttribute("status", "%d shifted from %s.".formatted(pots.number(), lot.label()));
-    next.addAttribute("label", shift.label());
-    return "redirect:/containers/{label}";
+    return forms.store(form, said, () -> keep(lot.lotId(), shift, form))
+        ? LotForms.backTo(
+            shift.label(),
+            "%d shifted. Put the new labels in, and leave the old ones until somebody has read both."
+                .formatted(pots.number()),
+            next)
+        : page(lot, model);
   }
 
-  @GetMapping("/containers/{label}/plants")
-  @ForBench
-  String openNumbers(@PathVariable String label, Model model) {
-    model.addAttribute("form", new NumberForm(UUID.randomUUID(), "", choices.todayTyped(), null));
-    return page("container/number", lot(label), model);
+  private void keep(UUID lot, NewShift shift, ShiftForm form) {
+    Questions questions = new Questions(form.asked(), form.checked());
+    questions.ask(shifting.questions(lot, shift));
+    Checked checked = questions.orAsk();
+    if (form.rootBall() != null) {
+      LocalDate day = shift.pots().on();
+      tending.grade(lot, new NewGrade(day, null, null, null, form.rootBall(), form.by()), null);
+    }
+    shifting.shift(lot, shift, checked);
   }
 
-  @PostMapping("/containers/{label}/plants")
-  @ForBench
-  String number(
-      @PathVariable String label,
-      @ModelAttribute("form") @Nullable NumberForm form,
-      BindingResult said,
-      RedirectAttributes next,
-      Model model) {
-    Head lot = lot(label);
-    if (form == null) {
-      throw Boxes.unreadable();
-    }
-    Boxes boxes = new Boxes(said, choices.today());
-    var from = boxes.date("from", form.from());
-    int number = boxes.count("number", form.number(), "Write how many get a number, such as 12.");
-    if (!said.hasFieldErrors("number") && (number < 1 || number > MOST_NUMBERED)) {
-      boxes.wrong("number", "From 1 to %d plants at a time.".formatted(MOST_NUMBERED));
-    }
-    int last =
-        plants.plants(lot.lotId(), choices.today()).stream()
-            .mapToInt(Standing::number)
-            .max()
-            .orElse(0);
-    List<NewPlant> plants =
-        IntStream.rangeClosed(last + 1, last + Math.min(number, MOST_NUMBERED))
-            .mapToObj(n -> new NewPlant("%s-%02d".formatted(lot.label(), n), n))
-            .toList();
-    if (!forms.store(form, said, () -> numbering.number(lot.lotId(), plants, from, form.by()))) {
-      return page("container/number", lot, model);
-    }
-    next.addFlashAttribute("status", "%d plants numbered.".formatted(number));
-    next.addAttribute("label", lot.label());
-    return "redirect:/containers/{label}";
-  }
-
-  private Head lot(String label) {
-    return book.head(label).orElseThrow(NotFound.of("lot " + label));
-  }
-
-  private String page(String template, Head lot, Model model) {
-    model.addAttribute("lot", lot);
-    model.addAttribute("ledger", lots.ledger(lot.lotId(), choices.today()));
+  private String page(Head lot, Model model) {
     model.addAttribute("plants", plants.plants(lot.lotId(), choices.today()));
     model.addAttribute("classes", choices.classes());
-    model.addAttribute("people", choices.people());
-    return template;
+    model.addAttribute("rootBalls", RootBall.scores());
+    return lots.page("container/shift", lot, model);
   }
 }

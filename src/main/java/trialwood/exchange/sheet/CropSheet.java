@@ -1,11 +1,13 @@
 package trialwood.exchange.sheet;
 
+import java.math.BigDecimal;
 import java.util.List;
 import org.springframework.stereotype.Component;
 import trialwood.crop.Crop;
 import trialwood.crop.Crops;
 import trialwood.crop.LookDays;
 import trialwood.exchange.Column;
+import trialwood.exchange.Row;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
 
@@ -34,6 +36,10 @@ class CropSheet extends Sheet {
   private static final Column<String> DENOMINATION_CLASS =
       Column.text("denomination_class", 80, "the class in which names may not repeat");
 
+  private static final Column<BigDecimal> ROOT_KILL =
+      Column.decimal("root_kill_celsius", 4, 1, "medium colder than this kills roots in a pot, °C")
+          .later();
+
   private final Crops crops;
 
   CropSheet(Crops crops) {
@@ -48,32 +54,37 @@ class CropSheet extends Sheet {
         ROOTING_TO_DAYS,
         LOOK_DAYS,
         CHECK_FLOOR_PERCENT,
-        DENOMINATION_CLASS);
+        DENOMINATION_CLASS,
+        ROOT_KILL);
     this.crops = crops;
   }
 
   @Override
   protected void apply(Rows rows) {
-    rows.each(
-        row ->
-            crops.save(
-                new Crop(
-                    row.the(CROP),
-                    row.the(BOTANICAL_NAME),
-                    row.the(COMMON_NAME),
-                    row.the(WOODY),
-                    row.the(ROOTING_FROM_DAYS),
-                    row.the(ROOTING_TO_DAYS),
-                    LookDays.of(String.join(" ", row.the(LOOK_DAYS))),
-                    row.the(CHECK_FLOOR_PERCENT),
-                    row.maybe(DENOMINATION_CLASS))));
+    rows.each(row -> crops.save(crop(row)));
+  }
+
+  private static Crop crop(Row row) {
+    Crop crop =
+        new Crop(
+            row.the(CROP),
+            row.the(BOTANICAL_NAME),
+            row.the(COMMON_NAME),
+            row.the(WOODY),
+            row.the(ROOTING_FROM_DAYS),
+            row.the(ROOTING_TO_DAYS),
+            LookDays.of(String.join(" ", row.the(LOOK_DAYS))),
+            row.the(CHECK_FLOOR_PERCENT),
+            row.maybe(DENOMINATION_CLASS));
+    crop.rootsDieBelow(row.maybe(ROOT_KILL));
+    return crop;
   }
 
   @Override
   protected String query() {
     return """
         select code, botanical_name, common_name, woody, rooting_from_days, rooting_to_days,
-               look_days, check_floor_percent, denomination_class
+               look_days, check_floor_percent, denomination_class, root_kill_celsius
         from crop
         order by id
         """;

@@ -15,9 +15,9 @@ class LotCountSheet extends Sheet {
 
   private static final Column<String> LOT = Column.code("lot", Known.LOT, "the lot's label").key();
   private static final Column<LocalDate> ON = Column.past("on", "the day of the count").key();
-  private static final Column<Integer> ALIVE = Column.count("alive", "plants alive").required();
+  private static final Column<Integer> ALIVE = Column.count("alive", "plants alive").key();
   private static final Column<Integer> SALEABLE =
-      Column.count("saleable", "of those alive; empty when nobody graded them");
+      Column.count("saleable", "of those alive; empty when nobody graded them").telling();
   private static final Column<String> BY = Column.by();
   private static final Column<String> NOTE = Column.note();
 

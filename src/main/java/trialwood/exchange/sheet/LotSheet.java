@@ -29,11 +29,30 @@ class LotSheet extends Sheet {
   private static final Column<String> YARD = Column.text("yard", 80, "where they stand");
   private static final Column<String> BY = Column.by();
   private static final Column<String> NOTE = Column.note();
+  private static final Column<String> MEDIUM =
+      Column.text("medium", 80, "the medium and its lot").later();
+  private static final Column<BigDecimal> FEED =
+      Column.decimal("feed_grams", 6, 2, "slow fertiliser mixed into one pot, g").later();
 
   private final Potting potting;
 
   LotSheet(Potting potting) {
-    super(40, "lots", LOT, ACCESSION, CLASS, LITRES, ON, NUMBER, YARD, BY, NOTE);
+    super(
+        40,
+        "lots",
+        LOT,
+        ACCESSION,
+        CLASS,
+        LITRES,
+        ON,
+        NUMBER,
+        YARD,
+        BY,
+        NOTE,
+        MEDIUM,
+        FEED,
+        CheckedColumns.ASKED,
+        CheckedColumns.CHECKED);
     this.potting = potting;
   }
 
@@ -42,7 +61,8 @@ class LotSheet extends Sheet {
     rows.each(
         row ->
             potting.pot(
-                new NewLot(row.the(LOT), row.id(ACCESSION), pots(row), List.of(), row.id(BY))));
+                new NewLot(row.the(LOT), row.id(ACCESSION), pots(row), List.of(), row.id(BY)),
+                CheckedColumns.of(row)));
   }
 
   private static Pots pots(Row row) {
@@ -52,14 +72,17 @@ class LotSheet extends Sheet {
         row.the(ON),
         row.the(NUMBER),
         row.maybe(YARD),
-        row.maybe(NOTE));
+        row.maybe(NOTE),
+        row.maybe(MEDIUM),
+        row.maybe(FEED));
   }
 
   /** The accession as it was said on potting day; later corrections are ties of their own. */
   @Override
   protected String query() {
     return """
-        select u.label, a.code, c.code, l.litres, l.potted_on, l.potted, l.yard, w.initials, l.note
+        select u.label, a.code, c.code, l.litres, l.potted_on, l.potted, l.yard, w.initials, l.note,
+               l.medium, l.feed_grams, l.asked, l.checked
         from lot l
           join unit u on u.id = l.unit_id
           join container_class c on c.id = l.container_class_id

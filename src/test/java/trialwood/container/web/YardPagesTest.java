@@ -225,7 +225,8 @@ class YardPagesTest {
 
   @Test
   void every_form_opens() throws Exception {
-    for (String page : List.of("count", "out", "shift", "plants", "measure")) {
+    for (String page :
+        List.of("count", "grade", "cut", "winter", "out", "shift", "plants", "measure")) {
       shows(open("/containers/22-C18-03-G1/" + page), "name=\"formKey\"");
     }
     shows(open("/containers/pot"), "name=\"formKey\"");
@@ -282,8 +283,8 @@ class YardPagesTest {
         Map.of(
             "formKey", UUID.randomUUID().toString(),
             "alive", "19",
-            "number", "1",
-            "reason", "roots brown",
+            "rows[0].number", "1",
+            "rows[0].reason", "roots brown",
             "on", "12 Oct 2022");
 
     for (int sending = 0; sending < 2; sending++) {
@@ -293,6 +294,71 @@ class YardPagesTest {
 
     assertThat(counts.findByLotIdOrderByOnDate(lot)).hasSize(1);
     assertThat(lots.ledger(lot, AUTUMN).lost()).isEqualTo(1);
+  }
+
+  @Test
+  void a_count_that_does_not_close_is_asked_about_and_kept_with_the_answer() throws Exception {
+    Map<String, String> typed = new HashMap<>(Map.of("alive", "18", "on", "12 Oct 2022"));
+    typed.put("rows[0].number", "1");
+    shows(send("/containers/22-C18-03-G1/count", typed), "Say what they died of");
+    typed.put("rows[0].reason", "roots brown");
+    shows(
+        send("/containers/22-C18-03-G1/count", typed),
+        "18 alive, but the records leave 19",
+        "Yes, I checked, because");
+    assertThat(counts.findByLotIdOrderByOnDate(lot)).isEmpty();
+    typed.put(
+        "asked",
+        "18 alive, but the records leave 19 of 20 potted (1 lost, 0 disposed of, 0 given away, 0 shifted).");
+    typed.put("checked", "one pot was empty from the start");
+    send("/containers/22-C18-03-G1/count", typed)
+        .andExpect(redirectedUrl("/containers/22-C18-03-G1"));
+
+    assertThat(lots.ledger(lot, AUTUMN).lost()).isEqualTo(1);
+    shows(open("/containers/22-C18-03-G1"), "roots brown");
+  }
+
+  @Test
+  void a_lot_is_pinched_covered_and_graded_and_its_page_tells() throws Exception {
+    send(
+            "/containers/22-C18-03-G1/cut",
+            Map.of("kind", "PINCHED", "cutToCm", "15", "on", "3 Aug 2022"))
+        .andExpect(redirectedUrl("/containers/22-C18-03-G1"));
+    shows(
+        send("/containers/22-C18-03-G1/cut", Map.of("kind", "PRUNED", "on", "20 Aug 2022")),
+        "After 15 August");
+    send(
+            "/containers/22-C18-03-G1/winter",
+            Map.of("kind", "COVERED", "house", "house 2", "on", "28 Nov 2022"))
+        .andExpect(redirectedUrl("/containers/22-C18-03-G1"));
+    send(
+            "/containers/22-C18-03-G1/grade",
+            Map.of("a", "17", "b", "2", "c", "1", "rootBall", "4", "on", "12 Oct 2022"))
+        .andExpect(redirectedUrl("/containers/22-C18-03-G1"));
+
+    shows(
+        open("/containers/22-C18-03-G1"),
+        "cut to 15 cm",
+        "house 2",
+        "17 A, 2 B, 1 C",
+        "root ball 4: holds all round, white tips");
+  }
+
+  @Test
+  void a_pasted_block_is_shown_in_the_boxes_and_nothing_is_stored() throws Exception {
+    Map<String, String> typed =
+        Map.of(
+            "traits", "HEIGHT",
+            "on", "12 Oct 2022",
+            "block", "plant\tHEIGHT\n2\t64,5\n3\tsixty\n9\t61\n");
+
+    shows(
+        send("/containers/22-C18-03-G1/measure/paste", typed),
+        "Nothing is stored yet.",
+        "value=\"64,5\"",
+        "“sixty” is no number",
+        "No plant here for “9 61”.");
+    assertThat(observations.findByUnitIdOrderByOnDate(plants.get(1))).hasSize(1);
   }
 
   @Test
