@@ -42,7 +42,8 @@ class Gallery {
                   "score", "Choose a medium",
                   "medium", "Choose a hormone, or none",
                   "wounded", "Wounded cuttings need a length",
-                  "note", "Say why the count differs"),
+                  "note", "Say why the count differs",
+                  "checked", "If it is right all the same, say here what you found."),
           "gate", Map.of("rows[1].decision", "Say why A18-04 goes against the records"),
           "list", Map.of("rows[1].decision", "1250 cm is taller than this crop grows"));
 
@@ -68,6 +69,8 @@ class Gallery {
       @Nullable String medium,
       boolean wounded,
       @Nullable String note,
+      @Nullable String asked,
+      @Nullable String checked,
       @Nullable List<Row> rows) {}
 
   record Line(
@@ -171,7 +174,22 @@ class Gallery {
     private Form filled() {
       List<Row> rows = List.of(new Row("ADVANCE"), new Row(null), new Row(null), new Row(null));
       return new Form(
-          "k1", "", "21", "1", "1", "1", "", "4", "1", "14 May 2026", "", true, "", rows);
+          "k1",
+          "",
+          "21",
+          "1",
+          "1",
+          "1",
+          "",
+          "4",
+          "1",
+          "14 May 2026",
+          "",
+          true,
+          "",
+          null,
+          null,
+          rows);
     }
 
     private LifeLine lifeLine() {
