@@ -22,6 +22,8 @@ public record Column<T>(
     MUST,
     /** May be empty, and is part of the key: an empty cell tells a row from a filled one. */
     TELLS,
+    /** May be empty, and a file written before the sheet had the column may be without it. */
+    LATER,
     /** Must be filled, and the key columns of a row together occur once. */
     KEY
   }
@@ -92,6 +94,11 @@ public record Column<T>(
   /** The same, and every row must fill it. */
   public Column<T> required() {
     return new Column<>(name, kind, known, Need.MUST, meaning);
+  }
+
+  /** The same, and a file may be without it: files written earlier can still be taken in. */
+  public Column<T> later() {
+    return new Column<>(name, kind, known, Need.LATER, meaning);
   }
 
   /** The same, required, and part of what tells one row from another. */

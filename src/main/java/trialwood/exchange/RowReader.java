@@ -54,9 +54,10 @@ final class RowReader {
 
   private void checkHeader(List<String> header) {
     List<String> names = sheet.columns().stream().map(Column::name).toList();
-    for (String name : names) {
+    for (Column<?> column : sheet.columns()) {
+      String name = column.name();
       long times = header.stream().filter(name::equals).count();
-      if (times != 1) {
+      if (times > 1 || times == 0 && column.need() != Column.Need.LATER) {
         String sentence = times == 0 ? "This column is missing." : "This column stands here twice.";
         problems.add(1, name, "", sentence + " Take the header from the sheet's template.");
       }

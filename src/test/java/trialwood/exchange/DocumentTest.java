@@ -40,6 +40,7 @@ class DocumentTest {
         switch (column.need()) {
           case MAY -> "";
           case MUST -> "yes";
+          case LATER -> "may be missing";
           case KEY -> "yes, key";
           case TELLS -> "key";
         };
