@@ -2,6 +2,8 @@ package trialwood.exchange;
 
 import java.math.BigDecimal;
 import java.sql.Date;
+import java.sql.Timestamp;
+import java.time.OffsetDateTime;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
@@ -34,6 +36,12 @@ final class Cell {
     }
     if (value instanceof Date day) {
       return day.toLocalDate().toString();
+    }
+    if (value instanceof Timestamp moment) {
+      return moment.toInstant().toString();
+    }
+    if (value instanceof OffsetDateTime moment) {
+      return moment.toInstant().toString();
     }
     if (value instanceof BigDecimal number) {
       return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();

@@ -1,6 +1,7 @@
 package trialwood.exchange;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.List;
@@ -55,6 +56,11 @@ public record Column<T>(
   /** A day that has come. */
   public static Column<LocalDate> past(String name, String meaning) {
     return of(name, Kind.PAST, meaning);
+  }
+
+  /** A moment, as the world's clock has it. */
+  public static Column<Instant> moment(String name, String meaning) {
+    return of(name, Kind.MOMENT, meaning);
   }
 
   public static Column<MonthDay> dayOfYear(String name, String meaning) {

@@ -2,6 +2,7 @@ package trialwood.exchange;
 
 import java.math.BigDecimal;
 import java.time.DateTimeException;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.Arrays;
@@ -31,6 +32,9 @@ public record Kind<T>(String word, boolean isChoice, Function<String, T> reader)
 
   /** A day that has come. */
   static final Kind<LocalDate> PAST = new Kind<>("day, not after today", Kind::day);
+
+  /** A moment by the world's clock. */
+  static final Kind<Instant> MOMENT = new Kind<>("moment, UTC", Kind::moment);
 
   static final Kind<MonthDay> DAY_OF_YEAR = new Kind<>("day of the year", Kind::dayOfYear);
   static final Kind<Boolean> YES_NO = new Kind<>("yes or no", Kind::yesNo);
@@ -101,6 +105,14 @@ public record Kind<T>(String word, boolean isChoice, Function<String, T> reader)
       return LocalDate.parse(cell);
     } catch (DateTimeException unread) {
       throw refused("Write a day as year-month-day, for example 2025-04-03 for 3 April 2025.");
+    }
+  }
+
+  private static Instant moment(String cell) {
+    try {
+      return Instant.parse(cell);
+    } catch (DateTimeException unread) {
+      throw refused("Write a moment as 2025-04-03T09:30:00Z, by the world's clock (UTC).");
     }
   }
 

@@ -13,6 +13,7 @@ public enum Known {
       "candidate",
       "select a.code, a.id from accession a join candidate c on c.accession_id = a.id"),
   POPULATION("population", "select code, id from population"),
+  HOUSE("house", "select name, id from house"),
   RUN("sticking run", "select code, id from sticking_run"),
   BATCH("batch", "select code, id from batch"),
   TRAY("tray", "select label, id from unit where kind = 'TRAY'"),

@@ -2,6 +2,7 @@ package trialwood.web;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,6 +52,12 @@ public final class Entry {
         ? missing(field, "Type the day, for example 14 May 2026.", today)
         : Typed.date(text, today)
             .orElseGet(() -> missing(field, "Type the day like 14 May 2026 or 2026-05-14.", today));
+  }
+
+  /** A time of day that must be there. */
+  public LocalTime time(String field, @Nullable String text) {
+    return Typed.time(isBlank(text) ? "" : text)
+        .orElseGet(() -> missing(field, "Type the time like 9:30 or 14:05.", LocalTime.MIDNIGHT));
   }
 
   /** Words that must be there. */

@@ -3,6 +3,7 @@ package trialwood.web;
 import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.time.format.ResolverStyle;
@@ -10,6 +11,7 @@ import java.time.temporal.ChronoField;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -21,6 +23,8 @@ public final class Typed {
   private static final Pattern DECIMAL =
       Pattern.compile("[+-]?(\\d{1,9}([.,]\\d{0,6})?|[.,]\\d{1,6})");
   private static final Pattern COUNT = Pattern.compile("\\d{1,9}");
+
+  private static final Pattern TIME = Pattern.compile("([01]?\\d|2[0-3])[:.h]?([0-5]\\d)");
 
   private Typed() {}
 
@@ -60,6 +64,15 @@ public final class Typed {
       }
     }
     return Optional.empty();
+  }
+
+  /** A time of day by the twenty-four hours of the clock: 9:30, 09.30, 0930, 14h05. */
+  public static Optional<LocalTime> time(String text) {
+    Matcher time = TIME.matcher(bare(text));
+    return time.matches()
+        ? Optional.of(
+            LocalTime.of(Integer.parseInt(time.group(1)), Integer.parseInt(time.group(2))))
+        : Optional.empty();
   }
 
   private static DateTimeFormatter[] forms(LocalDate today) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.time.LocalTime;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -65,5 +66,17 @@ class TypedTest {
   @CsvSource({"14\u00a0May\u00a02026"})
   void a_date_as_shown_can_be_typed_again(String shown) {
     assertThat(Typed.date(shown, TODAY)).hasValue(TODAY);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"9:30,09:30", "09.30,09:30", "0930,09:30", "14h05,14:05", "' 0:00 ',00:00"})
+  void a_time_of_day_is_read_by_the_clock_of_24_hours(String typed, LocalTime time) {
+    assertThat(Typed.time(typed)).hasValue(time);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "24:00", "9:60", "half past nine", "9", "9:30 pm"})
+  void what_is_no_time_of_day_is_not_guessed(String typed) {
+    assertThat(Typed.time(typed)).isEmpty();
   }
 }

@@ -1,0 +1,5 @@
+/** Pages of notes and photographs. */
+@NullMarked
+package trialwood.note.web;
+
+import org.jspecify.annotations.NullMarked;
