@@ -37,10 +37,17 @@ class ComputedPagesSayHowTest {
         "/containers/22-C18-03-G1",
         "/containers/22-A18-01-G3",
         "/accessions/A18-04",
+        "/trials/T1/traits/BLOOM",
         "/dossiers/D18-02"
       })
-  void a_page_with_an_interval_or_a_chance_says_how_it_was_computed(String page) throws Exception {
-    assertThat(read(page)).containsPattern(COMPUTED).contains("How this was computed");
+  void a_page_with_an_interval_or_a_chance_says_how_and_from_which_records(String page)
+      throws Exception {
+    String html = read(page);
+
+    assertThat(html).containsPattern(COMPUTED).contains("How this was computed");
+    assertThat(html.split("class=\"how\"", -1))
+        .as("each says where the records stand")
+        .hasSameSizeAs(html.split("<dt>Records used</dt>\\s*<dd><a href=\"/", -1));
   }
 
   @ParameterizedTest(name = "{0}")
