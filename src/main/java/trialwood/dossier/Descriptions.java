@@ -86,7 +86,7 @@ public class Descriptions {
     List<Seen> mine = like(own, other);
     int season = mine.stream().mapToInt(Seen::season).max().orElse(0);
     List<Seen> last = mine.stream().filter(it -> it.season() == season).toList();
-    return new Beside(known.code(), Sample.of(last), Sample.of(like(other, last)));
+    return Beside.of(known.code(), last, like(other, last));
   }
 
   /** Those of the values that were taken on the kind of unit, where and when others were. */

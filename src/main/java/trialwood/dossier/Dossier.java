@@ -3,7 +3,10 @@ package trialwood.dossier;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
+import trialwood.web.RecordsUsed;
 
 /** All that the records say of one candidate on one day, for the page and for the print. */
 public record Dossier(
@@ -33,6 +36,17 @@ public record Dossier(
 
   public List<Described> compared() {
     return description.stream().filter(line -> !line.beside().isEmpty()).toList();
+  }
+
+  /** The pages of the candidate and of the varieties it stands beside. */
+  public Map<String, String> recordsCompared() {
+    return RecordsUsed.of(
+        Stream.concat(
+                Stream.of(origin.code()),
+                compared().stream().flatMap(line -> line.beside().stream()).map(Beside::variety))
+            .toList(),
+        code -> "/accessions/" + code,
+        code -> "what was seen on " + code);
   }
 
   /** The clocks whose last day went by without a filing. */

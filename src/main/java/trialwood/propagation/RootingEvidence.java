@@ -120,9 +120,14 @@ class RootingEvidence implements EvidenceSource {
   }
 
   private static String byTrays(TrayPrior prior) {
+    return "Beta-binomial posterior over the trays of the last run that counts; " + before(prior);
+  }
+
+  /** What was believed before the count: kept with a decision, for the setting may change. */
+  private static String before(TrayPrior prior) {
     BigDecimal weight = BigDecimal.valueOf(prior.likeness().b()).setScale(1, RoundingMode.HALF_UP);
-    return "Beta-binomial posterior over the trays of the last run that counts; p ~ Beta(½, ½), tray"
-        + " likeness ~ Beta(1, %s).".formatted(weight.stripTrailingZeros().toPlainString());
+    return "p ~ Beta(½, ½), tray likeness ~ Beta(1, %s)."
+        .formatted(weight.stripTrailingZeros().toPlainString());
   }
 
   private static Evidence rooted(RunResult run) {
@@ -144,7 +149,8 @@ class RootingEvidence implements EvidenceSource {
                 100 * (run.share() - run.checkShare().orElseThrow()),
                 AGAINST_CHECK.unit(),
                 run.countedOn(),
-                "Difference of the two posteriors over trays, candidate less bench check.")
+                "Difference of the two posteriors over trays, candidate less bench check; "
+                    + before(run.prior()))
             .from(run.stuck(), run.trays().size(), counted(run.rooted(), run.stuck(), run))
             .believing(new InPercent(difference), LEVEL)
             .comparedWith("bench check of run " + run.run());

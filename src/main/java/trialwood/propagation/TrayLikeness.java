@@ -2,7 +2,10 @@ package trialwood.propagation;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.UUID;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.stereotype.Component;
 import trialwood.analysis.rate.TrayCount;
@@ -23,27 +26,37 @@ public class TrayLikeness {
     OWN
   }
 
+  /** Counts, and what they teach: a new count, a ruling or another day makes other counts. */
+  private record Taught(Map<List<UUID>, List<TrayCount>> batches, TrayHistory history) {}
+
   private final TrayOutcomes outcomes;
   private final Setting setting;
+  private volatile @Nullable Taught taught;
 
   TrayLikeness(TrayOutcomes outcomes, @Value("${trialwood.tray-likeness:usual}") Setting setting) {
     this.outcomes = outcomes;
     this.setting = setting;
   }
 
-  /** What all trays that count, closed up to a day, teach; batch by batch. */
+  /**
+   * What all trays that count, closed up to a day, teach; batch by batch. The quadrature is done
+   * again only when the counts are others than the last time.
+   */
   public TrayHistory history(LocalDate asOf) {
-    return TrayHistory.of(
+    Map<List<UUID>, List<TrayCount>> batches =
         outcomes.all(asOf).stream()
             .filter(TrayOutcome::counts)
             .collect(
                 Collectors.groupingBy(
                     tray -> List.of(tray.runId(), tray.accessionId()),
                     Collectors.mapping(
-                        tray -> new TrayCount(tray.rooted(), tray.stuck()), Collectors.toList())))
-            .values()
-            .stream()
-            .toList());
+                        tray -> new TrayCount(tray.rooted(), tray.stuck()), Collectors.toList())));
+    Taught last = taught;
+    if (last == null || !last.batches().equals(batches)) {
+      last = new Taught(batches, TrayHistory.of(List.copyOf(batches.values())));
+      taught = last;
+    }
+    return last.history();
   }
 
   /** The prior in force; asks the records only where the setting says so. */

@@ -32,6 +32,11 @@ public record TrayLine(
     return standingCounts == 0 && voidReason == null;
   }
 
+  /** Whether its count stands, so that tables are made from it. */
+  public boolean isCounted() {
+    return rooted != null && voidReason == null;
+  }
+
   public boolean isInConflict() {
     return standingCounts > 1;
   }

@@ -37,9 +37,9 @@ public record TreatmentTable(String code, List<Row> treatments, Answer<Test> tes
   }
 
   /**
-   * The quasi-binomial F test.
+   * The quasi-binomial F test, its φ taken as no less than 1.
    *
-   * @param phi variance of a tray's count ÷ that of independent cuttings
+   * @param phi as it came: variance of a tray's count ÷ that of independent cuttings
    */
   public record Test(double f, int numerator, int denominator, double p, double phi) {}
 
@@ -76,13 +76,13 @@ public record TreatmentTable(String code, List<Row> treatments, Answer<Test> tes
   }
 
   private static @Nullable Interval limits(TreatmentLogit logit, int treatment) {
-    return logit.interval(treatment, LEVEL).value().orElse(null);
+    return logit.cautiousInterval(treatment, LEVEL).value().orElse(null);
   }
 
   private static Answer<Test> test(TreatmentLogit logit) {
-    double phi = logit.phi().value().orElse(Double.NaN);
+    double phi = logit.model().phi().value().orElse(Double.NaN);
     return logit
-        .quasiTest()
+        .cautiousTest()
         .map(f -> new Test(f.statistic(), f.numerator(), f.denominator(), f.pValue(), phi));
   }
 }

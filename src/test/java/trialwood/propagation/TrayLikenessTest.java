@@ -63,4 +63,18 @@ class TrayLikenessTest {
     assertThat(new TrayLikeness(outcomes, TrayLikeness.Setting.OWN).history(Bench.STUCK).trays())
         .isZero();
   }
+
+  @Test
+  void a_count_stored_later_is_in_the_next_answer() {
+    bench.counted(run, "A18-01", bench.accession("A18-01"), 22, 21, 23);
+    bench.flush();
+    TrayLikeness likeness = new TrayLikeness(outcomes, TrayLikeness.Setting.OWN);
+    assertThat(likeness.history(LATER).trays()).isEqualTo(3);
+    assertThat(likeness.history(LATER)).isSameAs(likeness.history(LATER));
+
+    bench.counted(run, "A18-02", bench.accession("A18-02"), 20, 19);
+    bench.flush();
+
+    assertThat(likeness.history(LATER).trays()).isEqualTo(5);
+  }
 }

@@ -31,15 +31,27 @@ class ComputedPagesSayHowTest {
         "/bench/runs/R22L",
         "/bench/runs/R22/days/A18-03",
         "/gates/propagation?asOf=2022-07-24",
-        "/gates/propagation/A18-04?asOf=2022-07-24",
         "/gates/propagation/A18-04/further-trays?asOf=2022-07-24",
         "/gates/trial?asOf=2026-11-11",
         "/containers/22-C18-03-G1",
         "/containers/22-A18-01-G3",
-        "/accessions/A18-04",
+        "/trials/T1/traits/BLOOM",
         "/dossiers/D18-02"
       })
-  void a_page_with_an_interval_or_a_chance_says_how_it_was_computed(String page) throws Exception {
+  void a_page_with_an_interval_or_a_chance_says_how_and_from_which_records(String page)
+      throws Exception {
+    String html = read(page);
+
+    assertThat(html).containsPattern(COMPUTED).contains("How this was computed");
+    assertThat(html.split("class=\"how\"", -1))
+        .as("each says where the records stand")
+        .hasSameSizeAs(html.split("<dt>Records used</dt>\\s*<dd><a href=\"/", -1));
+  }
+
+  /** Their records stand with each decision; an answer of the trials names none. */
+  @ParameterizedTest(name = "{0}")
+  @ValueSource(strings = {"/gates/propagation/A18-04?asOf=2022-07-24", "/accessions/A18-04"})
+  void a_page_of_one_candidate_says_how_each_answer_was_computed(String page) throws Exception {
     assertThat(read(page)).containsPattern(COMPUTED).contains("How this was computed");
   }
 

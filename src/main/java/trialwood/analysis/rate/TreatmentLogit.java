@@ -19,9 +19,15 @@ import trialwood.analysis.Refuse;
  * Quasi-binomial: variances times φ = X²/df, t with the residual degrees of freedom, and F =
  * (change in deviance / df) / φ; for trays this is the one to read.
  *
+ * <p>The published model takes φ as it comes. Below 1 the trays agree better than independent
+ * cuttings could be relied on to, which a few trays do by luck; to decide by are {@link
+ * #cautiousInterval} and {@link #cautiousTest}, in which φ is no less than 1.
+ *
  * <p>Source: Wedderburn, R. W. M. (1974) Quasi-likelihood functions, generalized linear models, and
  * the Gauss–Newton method. Biometrika 61, 439–447; McCullagh, P. and Nelder, J. A. (1989)
- * Generalized Linear Models, 2nd ed. Chapman and Hall, section 4.5
+ * Generalized Linear Models, 2nd ed. Chapman and Hall, section 4.5; for a φ below 1 Burnham, K. P.
+ * and Anderson, D. R. (2002) Model Selection and Multimodel Inference, 2nd ed. Springer, section
+ * 2.5
  *
  * @param treatments in order, the baseline first
  * @param model with treatments
@@ -131,6 +137,19 @@ public record TreatmentLogit(
         FTest.of(perTreatment / phi.answer(), numerator(), model.residualDegreesOfFreedom()));
   }
 
+  /** The same with φ no less than 1; lacking only where φ cannot be told. */
+  public Answer<FTest> cautiousTest() {
+    double perTreatment = Math.max(0, without.deviance() - model.deviance()) / numerator();
+    return model
+        .phi()
+        .map(
+            phi ->
+                FTest.of(
+                    perTreatment / Math.max(1, phi),
+                    numerator(),
+                    model.residualDegreesOfFreedom()));
+  }
+
   /** The logit fitted to a treatment. */
   public double logit(int treatment) {
     double baseline = model.coefficients().get(0);
@@ -144,13 +163,7 @@ public record TreatmentLogit(
 
   /** Quasi-binomial standard error of {@link #logit(int)}; lacking like {@link #phi()}. */
   public Answer<Double> logitError(int treatment) {
-    double[] weights = new double[treatments.size()];
-    weights[0] = 1;
-    weights[treatment] = 1;
-    double binomial = model.covariance().errorOf(weights);
-    return phi() instanceof Answer.Known<Double> phi
-        ? Answer.known(binomial * Math.sqrt(phi.answer()))
-        : phi();
+    return phi().map(phi -> logitError(treatment, phi));
   }
 
   /**
@@ -158,16 +171,28 @@ public record TreatmentLogit(
    * turned back; lacking like {@link #phi()}.
    */
   public Answer<Interval> interval(int treatment, double level) {
+    return phi().map(phi -> interval(treatment, level, phi));
+  }
+
+  /** The same with φ no less than 1; lacking only where φ cannot be told. */
+  public Answer<Interval> cautiousInterval(int treatment, double level) {
+    return model.phi().map(phi -> interval(treatment, level, Math.max(1, phi)));
+  }
+
+  private Interval interval(int treatment, double level, double phi) {
     Refuse.unlessInside(level, "level of an interval");
-    if (!(logitError(treatment) instanceof Answer.Known<Double> error)) {
-      return Answer.lacking(phi().lack().orElseThrow());
-    }
-    double half = Quantile.of(t(), (1 + level) / 2) * error.answer();
-    return Answer.known(
-        new Interval(
-            LogitModel.share(logit(treatment) - half),
-            LogitModel.share(logit(treatment) + half),
-            level));
+    double half = Quantile.of(t(), (1 + level) / 2) * logitError(treatment, phi);
+    return new Interval(
+        LogitModel.share(logit(treatment) - half),
+        LogitModel.share(logit(treatment) + half),
+        level);
+  }
+
+  private double logitError(int treatment, double phi) {
+    double[] weights = new double[treatments.size()];
+    weights[0] = 1;
+    weights[treatment] = 1;
+    return model.covariance().errorOf(weights) * Math.sqrt(phi);
   }
 
   private int numerator() {

@@ -2,8 +2,8 @@ package trialwood.analysis.trial;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 import trialwood.analysis.Answer;
+import trialwood.analysis.StudentBelief;
 import trialwood.analysis.mixed.AdjustedMeans;
 import trialwood.analysis.mixed.Heritability;
 import trialwood.analysis.mixed.MixedFit;
@@ -17,9 +17,15 @@ import trialwood.analysis.mixed.VarianceComponent;
  * @param shrunken the fit with entries random: shrunken means; lacking where they cannot be
  * @param leftOut terms the layout cannot carry
  * @param values how many plot values
+ * @param degreesOfFreedom of entry × site, or where that is not in the model of entry ×
+ *     site-season: what chances of a difference rest on
  */
 public record TrialFit(
-    MixedFit fixed, Answer<MixedFit> shrunken, List<LeftOut> leftOut, int values) {
+    MixedFit fixed,
+    Answer<MixedFit> shrunken,
+    List<LeftOut> leftOut,
+    int values,
+    int degreesOfFreedom) {
 
   private static final String ENTRY = "entry";
 
@@ -48,8 +54,9 @@ public record TrialFit(
   }
 
   /**
-   * Chance that the entry is better than the check on average over such sites and seasons; the
-   * variances are taken as known.
+   * Chance that the entry is better than the check on average over such sites and seasons, by
+   * Student's t: the error of a difference is the interaction of entry and site, and no better
+   * known than that term has degrees of freedom.
    */
   public double chanceBetter(String entry, String check, Better better) {
     return chance(entry, check, better, 0);
@@ -67,8 +74,8 @@ public record TrialFit(
 
   private double chance(String entry, String check, Better better, double further) {
     double sed = means().sed(entry, check);
-    double gain = better.gain(difference(entry, check));
-    return NormalDistribution.of(0, 1).cumulativeProbability(gain / Math.sqrt(sed * sed + further));
+    double error = Math.sqrt(sed * sed + further);
+    return better.chance(new StudentBelief(difference(entry, check), error, degreesOfFreedom));
   }
 
   /** How much of the differences between shrunken means is the entries' own. */

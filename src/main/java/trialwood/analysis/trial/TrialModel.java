@@ -67,7 +67,10 @@ public final class TrialModel {
       return Answer.lacking("No term tells how entries change from site to site.");
     }
     Answer<MixedFit> shrunken = shrunken(base, terms.entry(), kept);
-    return fixed.fit().map(fit -> new TrialFit(fit, shrunken, List.copyOf(leftOut), plots.size()));
+    int df = terms.degreesOfFreedom(kept);
+    return fixed
+        .fit()
+        .map(fit -> new TrialFit(fit, shrunken, List.copyOf(leftOut), plots.size(), df));
   }
 
   private static Answer<MixedFit> shrunken(MixedModel base, Factor entry, List<Factor> terms) {
@@ -89,7 +92,15 @@ public final class TrialModel {
   }
 
   /** The classifications of the plots. */
-  private record Terms(Factor siteSeason, Factor entry, List<Factor> random) {
+  private record Terms(
+      Factor site, Factor siteSeason, Factor entry, Factor entrySite, List<Factor> random) {
+
+    /** Of the interaction that is the error of a difference over sites, one at the least. */
+    int degreesOfFreedom(List<Factor> kept) {
+      Factor place = kept.contains(entrySite) ? site : siteSeason;
+      int cells = Factor.crossed(entry, place).levels().size();
+      return Math.max(1, cells - entry.levels().size() - place.levels().size() + 1);
+    }
 
     static Terms of(List<PlotValue> plots) {
       Factor entry = Factor.of(ENTRY, plots.stream().map(PlotValue::entry).toList());
@@ -101,12 +112,15 @@ public final class TrialModel {
       Factor block =
           Factor.crossed(site, Factor.of("block", plots.stream().map(PlotValue::block).toList()));
       Factor plot = Factor.of("plot", plots.stream().map(PlotValue::plot).toList());
+      Factor entrySite = Factor.crossed(entry, site);
       return new Terms(
+          site,
           siteSeason,
           entry,
+          entrySite,
           List.of(
               block,
-              Factor.crossed(entry, site),
+              entrySite,
               Factor.crossed(entry, season),
               Factor.crossed(entry, siteSeason),
               plot));

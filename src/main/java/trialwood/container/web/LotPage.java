@@ -18,6 +18,7 @@ import trialwood.crop.Traits;
 import trialwood.unit.Doubts;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
+import trialwood.web.RecordsUsed;
 
 /**
  * One lot: its ledger, what happened to it, its plants and their growth, and the check beside it.
@@ -57,6 +58,9 @@ class LotPage {
     model.addAttribute("happened", book.happened(lot.lotId()));
     model.addAttribute("doubts", doubts.findByUnitIdOrderByOnDate(lot.lotId()));
     model.addAttribute("checks", checks);
+    model.addAttribute(
+        "lotsUsed",
+        RecordsUsed.of(compared.values(), it -> "/containers/" + it, it -> "plants of lot " + it));
     model.addAttribute(
         "plants",
         PlantTable.of(

@@ -1,5 +1,6 @@
 package trialwood.gate.web;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -18,6 +19,7 @@ import trialwood.gate.Verdict;
 import trialwood.gate.Waiting.AtGate;
 import trialwood.lineage.Accession;
 import trialwood.web.IntervalPicture;
+import trialwood.web.RecordsUsed;
 
 /**
  * All candidates of one crop at one gate: clear cases first, doubtful ones by what is missing.
@@ -80,6 +82,12 @@ record GateSheet(
             .thenComparing(Row::because)
             .thenComparing(Row::code));
     return new GateSheet(crop, policy.number(), columns, attested, rows, method(waiting));
+  }
+
+  /** Where the records of each candidate are listed: its own page at this gate on that day. */
+  public Map<String, String> pages(String gate, LocalDate asOf) {
+    return RecordsUsed.of(
+        rows, row -> "/gates/%s/%s?asOf=%s".formatted(gate, row.code(), asOf), Row::code);
   }
 
   private static String method(List<Waiting> waiting) {

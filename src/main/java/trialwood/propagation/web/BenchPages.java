@@ -24,6 +24,7 @@ import trialwood.propagation.TrayWork;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
 import trialwood.web.Place;
+import trialwood.web.RecordsUsed;
 
 /** The bench: what is due, the runs, and one run with its candidates beside the check. */
 @Controller
@@ -84,6 +85,12 @@ class BenchPages {
     model.addAttribute("likeness", likeness.sentence(today));
     model.addAttribute("pictures", pictures(rows));
     model.addAttribute("line", bench.run(code).orElseThrow());
+    model.addAttribute(
+        "traysUsed",
+        RecordsUsed.of(
+            trays.stream().filter(TrayLine::isCounted).toList(),
+            tray -> "/bench/trays/" + tray.tray(),
+            tray -> "tray " + tray.tray()));
     return "bench/run";
   }
 

@@ -11,12 +11,14 @@ import org.springframework.web.bind.annotation.PathVariable;
 import trialwood.analysis.Answer;
 import trialwood.lineage.Accession;
 import trialwood.lineage.Accessions;
+import trialwood.propagation.BenchLists;
 import trialwood.propagation.RootingTimes;
 import trialwood.propagation.RunTable;
 import trialwood.propagation.StickingRun;
 import trialwood.propagation.StickingRuns;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
+import trialwood.web.RecordsUsed;
 
 /** When the cuttings of one accession rooted in one run: the steps and a smooth law over them. */
 @Controller
@@ -25,12 +27,15 @@ class RootingTimePage {
   private final StickingRuns runs;
   private final Accessions accessions;
   private final RunTable table;
+  private final BenchLists bench;
   private final Clock clock;
 
-  RootingTimePage(StickingRuns runs, Accessions accessions, RunTable table, Clock clock) {
+  RootingTimePage(
+      StickingRuns runs, Accessions accessions, RunTable table, BenchLists bench, Clock clock) {
     this.runs = runs;
     this.accessions = accessions;
     this.table = table;
+    this.bench = bench;
     this.clock = clock;
   }
 
@@ -52,6 +57,15 @@ class RootingTimePage {
     page.addAttribute("times", times);
     page.addAttribute("law", law);
     page.addAttribute("trays", times.trays().size());
+    page.addAttribute(
+        "records",
+        RecordsUsed.of(
+            bench.traysOf(runCode).stream()
+                .filter(tray -> tray.accession().equals(accession.code()))
+                .filter(tray -> tray.voidReason() == null)
+                .toList(),
+            tray -> "/bench/trays/" + tray.tray(),
+            tray -> "tray " + tray.tray()));
     if (law != null) {
       page.addAttribute("half", law.halfByTrays().value().orElse(null));
       page.addAttribute("noHalf", law.halfByTrays().lack().orElse(null));

@@ -28,6 +28,7 @@ import trialwood.analysis.trial.TrialModel;
  * @param shares where the variation lies, largest first; empty for least squares
  * @param heritability of the shrunken means
  * @param plots how many plot values it was made from
+ * @param degreesOfFreedom of the chances against the check; 0 for least squares
  * @param leftOut what the layout cannot tell apart, one sentence each
  * @param why not the mixed model, or, where there are no means at all, why not; none otherwise
  */
@@ -37,6 +38,7 @@ record AcrossSites(
     List<Share> shares,
     @Nullable Double heritability,
     int plots,
+    int degreesOfFreedom,
     List<String> leftOut,
     @Nullable String why) {
 
@@ -71,8 +73,8 @@ record AcrossSites(
       return "";
     }
     return why == null
-        ? "Adjusted means: mixed model over %d plot values by restricted maximum likelihood, with site-seasons and entries fixed, and blocks, plots and the interactions of entries random; ± is the standard error."
-            .formatted(plots)
+        ? "Adjusted means: mixed model over %d plot values by restricted maximum likelihood, with site-seasons and entries fixed, and blocks, plots and the interactions of entries random; ± is the standard error. The chance in a new site-season is by Student’s t with the %d degrees of freedom of the entries’ interaction with places; shrunken means and the chance to be among the best three take the variances as known, and with few sites are surer than they should be."
+            .formatted(plots, degreesOfFreedom)
         : "Adjusted means: least squares on entry and site-season, not the mixed model. " + why;
   }
 
@@ -98,6 +100,7 @@ record AcrossSites(
         shares,
         fit.heritability().value().map(Heritability::cullis).orElse(null),
         fit.values(),
+        fit.degreesOfFreedom(),
         fit.leftOut().stream().map(one -> words(one.why())).toList(),
         null);
   }
@@ -130,11 +133,11 @@ record AcrossSites(
                                     new Mean(mean.mean().estimate(), mean.mean().standardError()))))
             .orElse(Map.of());
     return new AcrossSites(
-        means, List.of(), List.of(), null, 0, List.of(), fitted.lack().orElse(why));
+        means, List.of(), List.of(), null, 0, 0, List.of(), fitted.lack().orElse(why));
   }
 
   private static AcrossSites without(String why) {
-    return new AcrossSites(Map.of(), List.of(), List.of(), null, 0, List.of(), why);
+    return new AcrossSites(Map.of(), List.of(), List.of(), null, 0, 0, List.of(), why);
   }
 
   /** The terms as people write them. */

@@ -22,6 +22,7 @@ import trialwood.web.ForSignedIn;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
 import trialwood.web.Place;
+import trialwood.web.RecordsUsed;
 
 /** The trials: what stands where, what is fit to decide by, and what the means say. */
 @Controller
@@ -97,6 +98,12 @@ class TrialPages {
     page.addAttribute("against", against);
     page.addAttribute("seasons", seasons);
     page.addAttribute("across", across);
+    page.addAttribute(
+        "records",
+        RecordsUsed.of(
+            seasons.cells(),
+            cell -> "/trials/%s/sites/%s".formatted(code, cell.at().site()),
+            cell -> "plots at " + cell.at().site()));
     page.addAttribute(
         "steadiness",
         Direction.of(trait).map(way -> Steadiness.of(seasons.cells(), way)).orElse(List.of()));

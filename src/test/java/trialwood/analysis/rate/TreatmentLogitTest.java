@@ -95,6 +95,41 @@ class TreatmentLogitTest {
   }
 
   @Test
+  void trays_that_agree_by_luck_count_as_independent_cuttings() {
+    // φ below 1 taken as 1 leaves the binomial model: Burnham and Anderson (2002), section 2.5
+    TreatmentLogit even =
+        TreatmentLogit.of(List.of(of("none", 10, 11, 10), of("IBA", 17, 18, 18)))
+            .value()
+            .orElseThrow();
+    assertThat(even.phi().value().orElseThrow()).isLessThan(0.2);
+    assertThat(even.cautiousTest().value().orElseThrow().statistic())
+        .isCloseTo(even.binomialTest().statistic(), within(1e-12));
+    Interval published = even.interval(1, 0.95).value().orElseThrow();
+    Interval cautious = even.cautiousInterval(1, 0.95).value().orElseThrow();
+    assertThat(cautious.low()).isLessThan(published.low() - 0.02);
+    assertThat(cautious.high()).isGreaterThan(published.high() + 0.02);
+  }
+
+  @Test
+  void trays_that_agree_exactly_still_have_the_doubt_of_their_number() {
+    TreatmentLogit same =
+        TreatmentLogit.of(List.of(of("none", 10, 10), of("IBA", 18, 18))).value().orElseThrow();
+    assertThat(same.cautiousInterval(0, 0.95).value().orElseThrow().contains(10.0 / 24)).isTrue();
+    assertThat(same.cautiousTest().value().orElseThrow().statistic())
+        .isCloseTo(same.binomialTest().statistic(), within(1e-12));
+  }
+
+  @Test
+  void trays_that_disagree_are_read_as_the_published_model_has_it() {
+    TreatmentLogit uneven =
+        TreatmentLogit.of(List.of(of("none", 3, 18, 9), of("IBA", 8, 22, 15)))
+            .value()
+            .orElseThrow();
+    assertThat(uneven.cautiousTest()).isEqualTo(uneven.quasiTest());
+    assertThat(uneven.cautiousInterval(1, 0.9)).isEqualTo(uneven.interval(1, 0.9));
+  }
+
+  @Test
   void columns_that_depend_on_each_other_are_lacking() {
     List<TrayCount> trays = of("IBA", 10, 12, 9).trays();
     double[][] design = {{1, 1}, {1, 1}, {1, 1}};

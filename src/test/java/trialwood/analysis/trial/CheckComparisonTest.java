@@ -59,6 +59,34 @@ class CheckComparisonTest {
   }
 
   @Test
+  void who_is_missing_is_named() {
+    var cells = new ArrayList<>(BLOOM_WEEKS);
+    cells.removeIf(
+        cell ->
+            cell.entry().equals("Ferry") && cell.at().equals(new SiteSeason("HB", 2024))
+                || cell.entry().equals("CK-1") && cell.at().equals(new SiteSeason("SG", 2025)));
+    assertThat(
+            CheckComparison.of(cells, "Ferry", "CK-1", Better.HIGHER)
+                .value()
+                .orElseThrow()
+                .missing())
+        .contains(
+            new MissingSiteSeason(new SiteSeason("HB", 2024), "no value for Ferry"),
+            new MissingSiteSeason(new SiteSeason("SG", 2025), "no value for CK-1"));
+  }
+
+  @Test
+  void a_tie_is_not_ahead_either_way() {
+    List<TrialCell> tied =
+        List.of(
+            new TrialCell("Kettle", "HB", 2024, 8.6, 4), new TrialCell("CK-1", "HB", 2024, 8.6, 4));
+    for (Better better : Better.values()) {
+      assertThat(CheckComparison.of(tied, "Kettle", "CK-1", better).value().orElseThrow().ahead())
+          .isZero();
+    }
+  }
+
+  @Test
   void only_planned_site_seasons_can_be_missing() {
     var planned = new ArrayList<>(BLOOM_WEEKS.stream().map(TrialCell::at).distinct().toList());
     assertThat(

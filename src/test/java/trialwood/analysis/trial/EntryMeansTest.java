@@ -134,6 +134,23 @@ class EntryMeansTest {
     assertThat(byModel.estimate()).isCloseTo(bySamples.estimate(), within(1e-12));
     assertThat(byModel.standardError()).isCloseTo(bySamples.standardError(), within(1e-12));
     assertThat(byModel.degreesOfFreedom()).isEqualTo(bySamples.degreesOfFreedom());
+    EntryMeans fit = EntryMeans.of(cells).value().orElseThrow();
+    // pooled by hand: squares 92.75 about 64.25 and 38/3 about 172/3, on 5 df
+    assertThat(fit.residualSd()).isCloseTo(Math.sqrt((92.75 + 38.0 / 3) / 5), within(1e-12));
+    assertThat(fit.means()).extracting(AdjustedMean::cells).containsExactly(4, 3);
+  }
+
+  @Test
+  void one_degree_of_freedom_is_enough_to_judge_the_error() {
+    List<TrialCell> cells =
+        List.of(
+            new TrialCell("A", "north", 2024, 1, 4),
+            new TrialCell("B", "north", 2024, 2, 4),
+            new TrialCell("A", "north", 2025, 1, 4),
+            new TrialCell("B", "north", 2025, 4, 4));
+    EntryMeans fit = EntryMeans.of(cells).value().orElseThrow();
+    assertThat(fit.degreesOfFreedom()).isEqualTo(1);
+    assertThat(fit.difference("B", "A").estimate()).isCloseTo(2, within(1e-12));
   }
 
   @Test
@@ -164,7 +181,9 @@ class EntryMeansTest {
   void an_unknown_entry_and_an_empty_trial_are_refused() {
     EntryMeans fit = EntryMeans.of(barley()).value().orElseThrow();
     assertThatIllegalArgumentException().isThrownBy(() -> fit.difference("Trebi", "nobody"));
-    assertThatIllegalArgumentException().isThrownBy(() -> EntryMeans.of(List.of()));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> EntryMeans.of(List.of()))
+        .withMessage("The trial has no values.");
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new TrialCell("A", "north", 2024, Double.NaN, 4));
     assertThatIllegalArgumentException().isThrownBy(() -> new TrialCell("A", "north", 2024, 1, 0));

@@ -1,6 +1,7 @@
 package trialwood.analysis.trial;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.util.SplittableRandom;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.statistics.distribution.TDistribution;
 import org.junit.jupiter.api.Test;
 import trialwood.analysis.Answer;
 
@@ -193,5 +195,51 @@ class TrialModelTest {
   @Test
   void nothing_is_lacking_and_no_error() {
     assertThat(TrialModel.of(List.of())).isInstanceOf(Answer.Lacking.class);
+  }
+
+  @Test
+  void a_difference_rests_on_the_degrees_of_freedom_of_entries_and_sites() throws IOException {
+    TrialFit fit = fit(barley());
+    // ten varieties at six sites: 9 × 5; means of lme4 and emmeans, rows "barley, blue"
+    assertThat(fit.degreesOfFreedom()).isEqualTo(45);
+    double lead = fit.means().mean("Trebi") - 33.3416658333338;
+    assertThat(fit.difference("Trebi", "Glabron")).isCloseTo(lead, within(1e-9));
+    double sed = fit.means().sed("Trebi", "Glabron");
+    assertThat(fit.chanceBetter("Trebi", "Glabron", Better.HIGHER))
+        .isCloseTo(TDistribution.of(45).cumulativeProbability(lead / sed), within(1e-9));
+  }
+
+  @Test
+  void in_a_new_site_season_both_entries_bring_interactions_not_yet_seen() throws IOException {
+    TrialFit fit = fit(barley());
+    double sed = fit.means().sed("Trebi", "Glabron");
+    double unseen = fit.fixed().variance("entry:site") + fit.fixed().variance("entry:season");
+    double error = Math.sqrt(sed * sed + 2 * unseen);
+    assertThat(fit.chanceBetterInNewSiteSeason("Trebi", "Glabron", Better.HIGHER))
+        .isCloseTo(
+            TDistribution.of(45).cumulativeProbability(fit.difference("Trebi", "Glabron") / error),
+            within(1e-12));
+  }
+
+  @Test
+  void two_sites_are_enough_and_five_entries_can_be_shrunken() {
+    List<PlotValue> two =
+        seasons(9).stream().filter(plot -> !plot.at().site().equals("home")).toList();
+    assertThat(fit(two).degreesOfFreedom()).isEqualTo(7);
+    List<PlotValue> five = two.stream().filter(plot -> plot.entry().compareTo("E5") < 0).toList();
+    assertThat(fit(five).shrunkenMeans(Better.HIGHER).value().orElseThrow()).hasSize(5);
+    List<PlotValue> four = five.stream().filter(plot -> plot.entry().compareTo("E4") < 0).toList();
+    assertThat(fit(four).shrunkenMeans(Better.HIGHER).lack())
+        .hasValue("4 entries are too few to judge how entries vary.");
+  }
+
+  @Test
+  void a_plot_without_an_entry_or_a_number_is_refused() {
+    var here = new SiteSeason("hill", 2024);
+    assertThatIllegalArgumentException().isThrownBy(() -> new PlotValue(" ", here, "1", "p1", 5));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new PlotValue("E1", here, "1", "p1", Double.POSITIVE_INFINITY));
+    assertThatIllegalArgumentException().isThrownBy(() -> new SiteSeason("", 2024));
+    assertThatIllegalArgumentException().isThrownBy(() -> new TrialCell("", here, 5, 1));
   }
 }
