@@ -53,6 +53,11 @@ public final class Entry {
             .orElseGet(() -> missing(field, "Type the day like 14 May 2026 or 2026-05-14.", today));
   }
 
+  /** A day, or nothing. */
+  public @Nullable LocalDate dayIfAny(String field, @Nullable String text, LocalDate today) {
+    return isBlank(text) ? null : day(field, text, today);
+  }
+
   /** Words that must be there. */
   public String words(String field, @Nullable String text, String orElseSay) {
     return isBlank(text) ? missing(field, orElseSay, "") : text.strip();

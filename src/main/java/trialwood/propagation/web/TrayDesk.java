@@ -4,9 +4,11 @@ import java.time.Clock;
 import java.time.LocalDate;
 import org.springframework.stereotype.Component;
 import trialwood.people.Persons;
+import trialwood.propagation.BenchPlanning;
 import trialwood.propagation.Closing;
 import trialwood.propagation.TrayRecords;
 import trialwood.propagation.TraySheets;
+import trialwood.site.Benches;
 import trialwood.web.Forms;
 
 /** What every form of a tray works with. */
@@ -15,6 +17,8 @@ record TrayDesk(
     TraySheets sheets,
     TrayRecords records,
     Closing closing,
+    BenchPlanning planning,
+    Benches benches,
     Persons persons,
     Forms forms,
     Clock clock) {
