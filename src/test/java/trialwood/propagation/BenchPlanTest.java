@@ -80,12 +80,7 @@ class BenchPlanTest {
         .filteredOn(place -> place.accessionId().equals(accession("C18-03").id()))
         .extracting(PlannedPlace::block, PlannedPlace::nth)
         .containsExactlyInAnyOrder(
-            tuple(1, 1),
-            tuple(1, 2),
-            tuple(2, 1),
-            tuple(2, 2),
-            tuple(3, 1),
-            tuple(3, 2));
+            tuple(1, 1), tuple(1, 2), tuple(2, 1), tuple(2, 2), tuple(3, 1), tuple(3, 2));
   }
 
   /** The demo nursery's plan of 2021 is what its seed draws: check first, then by code. */
