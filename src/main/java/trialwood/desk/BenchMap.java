@@ -50,20 +50,20 @@ class BenchMap {
   /** A bench with its places in order. */
   record Filled(Bench bench, List<Place> places) {
 
-    long taken() {
+    public long taken() {
       return places.stream().filter(place -> place.tray() != null).count();
     }
 
-    long free() {
+    public long free() {
       return places.size() - taken();
     }
 
-    long fallingShort() {
+    public long fallingShort() {
       return places.stream().filter(place -> place.fallsShort() != null).count();
     }
 
     /** Cells without a cutting in the trays that stand on it. */
-    int emptyCells() {
+    public int emptyCells() {
       return places.stream()
           .flatMap(place -> Optional.ofNullable(place.tray()).stream())
           .mapToInt(tray -> tray.cells() - tray.stuck())
