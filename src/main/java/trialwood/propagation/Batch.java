@@ -78,6 +78,7 @@ public class Batch {
             !this.code.isEmpty() && this.code.length() <= 40,
             "batch",
             "Give the batch a code of up to 40 letters.")
+        .fits(note, 300, "note")
         .orRefuse();
   }
 

@@ -74,6 +74,12 @@ public class StickingRun {
             "run",
             "Give the run a code of up to 30 letters.")
         .isPlain(code, "run")
+        .fits(crew, 120, "crew")
+        .fits(bench, 60, "bench")
+        .fits(mist, 120, "mist")
+        .fits(cutting, 60, "cutting")
+        .fits(medium, 80, "medium")
+        .fits(note, 300, "note")
         .holds(!toDate.isBefore(fromDate), "to", "The last sticking day comes before the first.")
         .holds(
             Environment.isWithin(bottomHeatC, 50),

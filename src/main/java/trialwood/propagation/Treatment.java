@@ -35,6 +35,9 @@ public record Treatment(
 
   public Treatment {
     Check.that()
+        .fits(wounding, 40, "wounding")
+        .fits(hormone, 40, "hormone")
+        .fits(form, 40, "form")
         .holds(
             ppm == null || (ppm >= 0 && ppm <= STRONGEST_PPM),
             "ppm",

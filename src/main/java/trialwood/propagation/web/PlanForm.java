@@ -1,6 +1,7 @@
 package trialwood.propagation.web;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.UUID;
@@ -47,7 +48,7 @@ record PlanForm(
     Entry entry = new Entry();
     List<Accession> named = named(entry, accessions);
     List<Bench> picked = new ArrayList<>();
-    for (String code : Objects.requireNonNullElse(benches, List.<String>of())) {
+    for (String code : new LinkedHashSet<>(Objects.requireNonNullElse(benches, List.of()))) {
       known
           .findByCode(code)
           .ifPresentOrElse(
