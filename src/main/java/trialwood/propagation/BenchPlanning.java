@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.UUID;
@@ -21,9 +20,8 @@ import trialwood.record.Check;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
 import trialwood.site.Bench;
-import trialwood.web.Measures;
 
-/** Draws the bench plan of a run, and keeps where trays stand when they are set elsewhere. */
+/** Draws the bench plan of a run. */
 @Service
 public class BenchPlanning {
 
@@ -32,7 +30,6 @@ public class BenchPlanning {
   private final BenchPlans plans;
   private final PlannedPlaces places;
   private final BenchBlocks blocks;
-  private final Trays trays;
   private final TrayPlaces trayPlaces;
   private final BenchSpace space;
   private final Recorder recorder;
@@ -43,7 +40,6 @@ public class BenchPlanning {
       BenchPlans plans,
       PlannedPlaces places,
       BenchBlocks blocks,
-      Trays trays,
       TrayPlaces trayPlaces,
       BenchSpace space,
       Recorder recorder,
@@ -52,7 +48,6 @@ public class BenchPlanning {
     this.plans = plans;
     this.places = places;
     this.blocks = blocks;
-    this.trays = trays;
     this.trayPlaces = trayPlaces;
     this.space = space;
     this.recorder = recorder;
@@ -211,41 +206,5 @@ public class BenchPlanning {
             .query(Integer.class)
             .single()
         > 0;
-  }
-
-  /**
-   * Keeps that a tray stands elsewhere from a day on; where it stood before stays on record.
-   *
-   * @throws Refused when the bench has no such place, another tray stands there, or the day lies
-   *     ahead or before sticking
-   */
-  @Transactional
-  public void move(
-      UUID trayId, Bench bench, int place, LocalDate on, String reason, @Nullable UUID personId) {
-    Tray tray = trays.take(trayId).orElseThrow();
-    Optional<StandingTray> there =
-        space.on(on).stream()
-            .filter(other -> !other.trayId().equals(trayId))
-            .filter(other -> Objects.equals(other.benchId(), bench.id()))
-            .filter(other -> other.placeNumber() == place)
-            .findFirst();
-    Check.that()
-        .holds(
-            place <= bench.places(),
-            "place",
-            "Bench %s has %d places.".formatted(bench.code(), bench.places()))
-        .holds(
-            there.isEmpty(),
-            "place",
-            there.map(other -> "Tray %s stands there.".formatted(other.tray())).orElse(""))
-        .holds(
-            !on.isBefore(tray.stuckOn()),
-            "on",
-            "The tray was stuck on %s.".formatted(Measures.day(tray.stuckOn())))
-        .holds(!on.isAfter(LocalDate.now(clock)), "on", "A move is recorded when it is made.")
-        .orRefuse();
-    trayPlaces.save(
-        new TrayPlace(
-            trayId, Objects.requireNonNull(bench.id()), place, on, reason, recorder.by(personId)));
   }
 }

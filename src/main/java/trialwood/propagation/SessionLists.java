@@ -85,6 +85,7 @@ public class SessionLists {
   /** A batch that was asked about before it was stored. */
   public record Asked(String code, String asked, String checked) {}
 
+  /** The batches of a run that were asked about. */
   public List<Asked> asked(StickingRun run) {
     return jdbc.sql(
             "select code, asked, checked from batch where run_id = :run and asked is not null order by id")

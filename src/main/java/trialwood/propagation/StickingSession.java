@@ -5,14 +5,11 @@ import java.util.Objects;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
-import org.springframework.dao.DataIntegrityViolationException;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.record.Check;
 import trialwood.record.Checked;
 import trialwood.record.Problem;
-import trialwood.record.Recorder;
 import trialwood.record.Refused;
 
 /** A sitting at the bench: batch after batch into one run, each tray to its place on the plan. */
@@ -28,9 +25,6 @@ public class StickingSession {
   private final PlannedPlaces places;
   private final SourcePlant sourcePlant;
   private final SessionLists lists;
-  private final UndoneBatches undone;
-  private final Recorder recorder;
-  private final JdbcClient jdbc;
 
   StickingSession(
       Sticking sticking,
@@ -38,19 +32,13 @@ public class StickingSession {
       BenchPlans plans,
       PlannedPlaces places,
       SourcePlant sourcePlant,
-      SessionLists lists,
-      UndoneBatches undone,
-      Recorder recorder,
-      JdbcClient jdbc) {
+      SessionLists lists) {
     this.sticking = sticking;
     this.batches = batches;
     this.plans = plans;
     this.places = places;
     this.sourcePlant = sourcePlant;
     this.lists = lists;
-    this.undone = undone;
-    this.recorder = recorder;
-    this.jdbc = jdbc;
   }
 
   /**
@@ -179,47 +167,6 @@ public class StickingSession {
                     "accession",
                     "%s was stuck 14 times in this run. Set up another run."
                         .formatted(said.accession().code())));
-  }
-
-  /**
-   * Takes the last batch of a run back, trays and all; a line about it stays.
-   *
-   * @throws Refused when it is not the last one, or something was recorded on it
-   */
-  @Transactional
-  public SessionBatch undo(StickingRun run, String code) {
-    List<SessionBatch> all = lists.batches(run);
-    SessionBatch last =
-        all.stream()
-            .skip(Math.max(0, all.size() - 1))
-            .filter(batch -> batch.code().equals(code))
-            .findFirst()
-            .orElseThrow(() -> new Refused("batch", "Only the last batch can be taken back."));
-    undone.saveAndFlush(
-        new UndoneBatch(batches.findById(last.batchId()).orElseThrow(), last, recorder.by(null)));
-    try {
-      delete(last.batchId());
-    } catch (DataIntegrityViolationException used) {
-      throw new Refused(
-          "batch", "Something was recorded on %s already; it stays.".formatted(last.code()));
-    }
-    return last;
-  }
-
-  /** Whatever was recorded on a tray points at it: the database refuses to let it go. */
-  private void delete(UUID batch) {
-    List<UUID> units =
-        jdbc.sql("select unit_id from tray where batch_id = :batch")
-            .param("batch", batch)
-            .query(UUID.class)
-            .list();
-    for (String table : new String[] {"holding", "tie", "tray"}) {
-      jdbc.sql("delete from %s where unit_id in (:units)".formatted(table))
-          .param("units", units)
-          .update();
-    }
-    jdbc.sql("delete from unit where id in (:units)").param("units", units).update();
-    jdbc.sql("delete from batch where id = :batch").param("batch", batch).update();
   }
 
   private static UUID id(StickingRun run) {

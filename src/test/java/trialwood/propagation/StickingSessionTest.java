@@ -42,6 +42,8 @@ class StickingSessionTest {
   @Autowired StickingSession session;
   @Autowired SessionLists lists;
   @Autowired BenchPlanning planning;
+  @Autowired TrayMoving moving;
+  @Autowired TakingBack takingBack;
   @Autowired PlanLists plans;
   @Autowired BenchSpace space;
   @Autowired Benches benches;
@@ -313,10 +315,10 @@ class StickingSessionTest {
   void the_last_batch_can_be_taken_back_and_its_labels_used_again() {
     stick(batch(check, 24));
     stick(batch(second, 24, 24));
-    assertThatThrownBy(() -> session.undo(run, "R22-CK-B"))
+    assertThatThrownBy(() -> takingBack.undo(run, "R22-CK-B"))
         .hasMessage("Only the last batch can be taken back.");
 
-    session.undo(run, "R22-C18-04");
+    takingBack.undo(run, "R22-C18-04");
     bench.flush();
     assertThat(lists.batches(run)).extracting(SessionBatch::code).containsExactly("R22-CK-B");
     assertThat(stick(batch(second, 24)).code()).isEqualTo("R22-C18-04");
@@ -328,7 +330,7 @@ class StickingSessionTest {
     UUID tray = space.on(run.fromDate()).get(0).trayId();
     records.rule(tray, run.fromDate(), false, "dropped", null);
     bench.flush();
-    assertThatThrownBy(() -> session.undo(run, "R22-C18-04"))
+    assertThatThrownBy(() -> takingBack.undo(run, "R22-C18-04"))
         .hasMessage("Something was recorded on R22-C18-04 already; it stays.");
   }
 
@@ -345,7 +347,7 @@ class StickingSessionTest {
     stick(batch(check, 24));
     StandingTray before = space.on(run.fromDate()).get(0);
     LocalDate moved = run.fromDate().plusDays(5);
-    planning.move(before.trayId(), north, 12, moved, "the nozzle drips", null);
+    moving.move(before.trayId(), north, 12, moved, "the nozzle drips", null);
     bench.flush();
 
     assertThat(space.on(moved.minusDays(1)).get(0).placeNumber()).isEqualTo(before.placeNumber());
@@ -362,7 +364,7 @@ class StickingSessionTest {
     List<StandingTray> trays = space.on(run.fromDate());
     assertThatThrownBy(
             () ->
-                planning.move(
+                moving.move(
                     trays.get(0).trayId(),
                     north,
                     trays.get(1).placeNumber(),
@@ -381,7 +383,7 @@ class StickingSessionTest {
         .forEach(
             place ->
                 assertThatThrownBy(
-                        () -> planning.move(tray, north, place, run.fromDate(), "why", null))
+                        () -> moving.move(tray, north, place, run.fromDate(), "why", null))
                     .isInstanceOf(Refused.class));
   }
 }

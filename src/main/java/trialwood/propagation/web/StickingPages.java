@@ -27,6 +27,7 @@ import trialwood.propagation.Sticking;
 import trialwood.propagation.StickingRun;
 import trialwood.propagation.StickingRuns;
 import trialwood.propagation.StickingSession;
+import trialwood.propagation.TakingBack;
 import trialwood.record.Refused;
 import trialwood.unit.Units;
 import trialwood.web.ForBench;
@@ -42,6 +43,7 @@ class StickingPages {
 
   private final Sticking sticking;
   private final StickingSession session;
+  private final TakingBack takingBack;
   private final SessionLists lists;
   private final BenchBlocks blocks;
   private final StickingRuns runs;
@@ -54,6 +56,7 @@ class StickingPages {
   StickingPages(
       Sticking sticking,
       StickingSession session,
+      TakingBack takingBack,
       SessionLists lists,
       BenchBlocks blocks,
       StickingRuns runs,
@@ -64,6 +67,7 @@ class StickingPages {
       Clock clock) {
     this.sticking = sticking;
     this.session = session;
+    this.takingBack = takingBack;
     this.lists = lists;
     this.blocks = blocks;
     this.runs = runs;
@@ -164,7 +168,7 @@ class StickingPages {
   String undo(@PathVariable String code, @PathVariable String batch, RedirectAttributes next) {
     StickingRun run = run(code);
     try {
-      SessionBatch gone = session.undo(run, batch);
+      SessionBatch gone = takingBack.undo(run, batch);
       next.addFlashAttribute(
           "status", "%s is taken back with its %d cuttings.".formatted(gone.code(), gone.stuck()));
     } catch (Refused refused) {

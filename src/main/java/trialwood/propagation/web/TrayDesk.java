@@ -4,8 +4,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import org.springframework.stereotype.Component;
 import trialwood.people.Persons;
-import trialwood.propagation.BenchPlanning;
 import trialwood.propagation.Closing;
+import trialwood.propagation.TrayMoving;
 import trialwood.propagation.TrayRecords;
 import trialwood.propagation.TraySheets;
 import trialwood.site.Benches;
@@ -17,7 +17,7 @@ record TrayDesk(
     TraySheets sheets,
     TrayRecords records,
     Closing closing,
-    BenchPlanning planning,
+    TrayMoving moving,
     Benches benches,
     Persons persons,
     Forms forms,

@@ -48,7 +48,7 @@ class TrayPlacePages extends TrayFormPages<TrayPlacePages.PlaceForm> {
       String why = entry.words("reason", reason, "Say why it stands there now.");
       UUID person = entry.person("by", by);
       entry.orRefuse();
-      desk.planning().move(tray, to.orElseThrow(), at, day, why, person);
+      desk.moving().move(tray, to.orElseThrow(), at, day, why, person);
     }
   }
 
