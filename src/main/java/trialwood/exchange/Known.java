@@ -16,6 +16,7 @@ public enum Known {
   HOUSE("house", "select name, id from house"),
   RUN("sticking run", "select code, id from sticking_run"),
   BATCH("batch", "select code, id from batch"),
+  BENCH("bench", "select code, id from bench"),
   TRAY("tray", "select label, id from unit where kind = 'TRAY'"),
   LOT("lot", "select label, id from unit where kind = 'LOT'"),
   PLANT("plant", "select label, id from unit where kind = 'PLANT'"),

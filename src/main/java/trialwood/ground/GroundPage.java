@@ -19,7 +19,14 @@ class GroundPage {
 
   /** How much there is of each. */
   record Counts(
-      long crops, long traits, long classes, long sites, long checks, long policies, long routes) {}
+      long crops,
+      long traits,
+      long classes,
+      long sites,
+      long benches,
+      long checks,
+      long policies,
+      long routes) {}
 
   @GetMapping("/ground")
   @ForStaff
@@ -33,6 +40,7 @@ class GroundPage {
                        (select count(*) from trait) as traits,
                        (select count(*) from container_class) as classes,
                        (select count(*) from site) as sites,
+                       (select count(*) from bench) as benches,
                        (select count(*) from crop_check) as checks,
                        (select count(*) from gate_policy) as policies,
                        (select count(*) from filing_route) as routes

@@ -10,6 +10,7 @@ import java.util.UUID;
 import org.hibernate.annotations.UuidGenerator;
 import org.jspecify.annotations.Nullable;
 import trialwood.record.Check;
+import trialwood.record.Checked;
 
 /** The cuttings of one accession in a run. Whose they are is said by the ties of its trays. */
 @Entity
@@ -41,6 +42,8 @@ public class Batch {
   @Embedded private @Nullable Treatment treatment;
 
   private @Nullable String note;
+  private @Nullable UUID sourceUnitId;
+  @Embedded private @Nullable Checked checked;
 
   public Batch(
       UUID runId,
@@ -48,16 +51,34 @@ public class Batch {
       Source source,
       @Nullable Treatment treatment,
       @Nullable String note) {
+    this(runId, code, source, null, treatment, note, null);
+  }
+
+  /**
+   * @param sourceUnitId the very plant, where it is known
+   * @param checked what was asked about it, and the answer
+   */
+  public Batch(
+      UUID runId,
+      String code,
+      Source source,
+      @Nullable UUID sourceUnitId,
+      @Nullable Treatment treatment,
+      @Nullable String note,
+      @Nullable Checked checked) {
     this.runId = runId;
     this.code = code.strip();
     this.source = source;
     this.treatment = treatment;
     this.note = note;
+    this.sourceUnitId = sourceUnitId;
+    this.checked = checked;
     Check.that()
         .holds(
             !this.code.isEmpty() && this.code.length() <= 40,
             "batch",
             "Give the batch a code of up to 40 letters.")
+        .fits(note, 300, "note")
         .orRefuse();
   }
 
@@ -83,6 +104,15 @@ public class Batch {
 
   public @Nullable Treatment treatment() {
     return treatment;
+  }
+
+  /** The very plant the cuttings were taken from, where it is known. */
+  public @Nullable UUID sourceUnitId() {
+    return sourceUnitId;
+  }
+
+  public @Nullable Checked checked() {
+    return checked;
   }
 
   public @Nullable String note() {

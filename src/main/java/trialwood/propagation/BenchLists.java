@@ -33,10 +33,16 @@ public class BenchLists {
         from weaning w
         where on_date >= last_mist + 14
           and not exists (select 1 from weaning s where s.supersedes_id = w.id)
+      ), moved as (
+        select p.tray_id, b.code || ' ' || p.place as place,
+               row_number() over (partition by p.tray_id
+                                  order by p.from_date desc, p.recorded_at desc, p.id desc) as latest
+        from tray_place p join bench b on b.id = p.bench_id
       )
       select t.unit_id as tray_id, u.label as tray, r.code as run, a.code as accession,
              a.id as accession_id, a.talk_name,
-             a.id = r.check_accession_id as is_check, t.block, t.place, t.stuck_on, t.stuck,
+             a.id = r.check_accession_id as is_check, t.block,
+             coalesce(m.place, t.place) as place, t.stuck_on, t.stuck,
              l.last_look, coalesce(c.counts, 0) as standing_counts,
              case when c.counts = 1 then c.rooted end as rooted,
              w.alive as alive14, case when v.counts = false then v.reason end as void_reason
@@ -50,6 +56,7 @@ public class BenchLists {
       left join ruled v on v.tray_id = t.unit_id and v.latest = 1
       left join looked l on l.tray_id = t.unit_id
       left join weaned w on w.tray_id = t.unit_id and w.nearest = 1
+      left join moved m on m.tray_id = t.unit_id and m.latest = 1
       """;
 
   private static final String RUNS =

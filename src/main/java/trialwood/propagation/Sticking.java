@@ -4,10 +4,12 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.candidate.CandidateEvents;
 import trialwood.record.Check;
+import trialwood.record.Checked;
 import trialwood.record.Recorded;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
@@ -58,13 +60,22 @@ public class Sticking {
    */
   @Transactional
   public StickingRun run(NewRun said) {
+    return run(said, null);
+  }
+
+  /**
+   * @param checked what was asked about the run, and the answer
+   * @throws trialwood.record.Refused when the code is taken or a setting is impossible
+   */
+  @Transactional
+  public StickingRun run(NewRun said, @Nullable Checked checked) {
     Check.that()
         .holds(
             runs.findByCode(said.code().strip()).isEmpty(),
             "run",
             "There is a run %s already.".formatted(said.code().strip()))
         .orRefuse();
-    return runs.save(new StickingRun(said, recorder.by(null)));
+    return runs.save(new StickingRun(said, checked, recorder.by(null)));
   }
 
   /**

@@ -11,6 +11,7 @@ import java.util.UUID;
 import org.hibernate.annotations.UuidGenerator;
 import org.jspecify.annotations.Nullable;
 import trialwood.record.Check;
+import trialwood.record.Checked;
 import trialwood.record.Recorded;
 
 /** One sticking of many accessions by the same crew on the same days, beside the bench check. */
@@ -42,10 +43,12 @@ public class StickingRun {
 
   private @Nullable String medium;
   private @Nullable String note;
+  @Embedded private @Nullable Environment environment;
+  @Embedded private @Nullable Checked checked;
   private String account;
   private Instant recordedAt;
 
-  StickingRun(NewRun said, Recorded recorded) {
+  StickingRun(NewRun said, @Nullable Checked checked, Recorded recorded) {
     this.code = said.code().strip();
     this.cropId = said.cropId();
     this.fromDate = said.from();
@@ -61,6 +64,8 @@ public class StickingRun {
     this.dipS = said.dipS();
     this.medium = said.medium();
     this.note = said.note();
+    this.environment = said.environment();
+    this.checked = checked;
     this.account = recorded.account();
     this.recordedAt = recorded.recordedAt();
     Check.that()
@@ -69,11 +74,21 @@ public class StickingRun {
             "run",
             "Give the run a code of up to 30 letters.")
         .isPlain(code, "run")
+        .fits(crew, 120, "crew")
+        .fits(bench, 60, "bench")
+        .fits(mist, 120, "mist")
+        .fits(cutting, 60, "cutting")
+        .fits(medium, 80, "medium")
+        .fits(note, 300, "note")
         .holds(!toDate.isBefore(fromDate), "to", "The last sticking day comes before the first.")
         .holds(
-            bottomHeatC == null || (bottomHeatC.signum() >= 0 && bottomHeatC.intValue() <= 50),
+            Environment.isWithin(bottomHeatC, 50),
             "bottom_heat_c",
             "Bottom heat runs from 0 to 50 °C.")
+        .holds(
+            treatment.solutionMadeOn() == null || !treatment.solutionMadeOn().isAfter(toDate),
+            "solution_made_on",
+            "The solution was made after the last sticking day.")
         .holds(
             lengthMm == null || (lengthMm >= 20 && lengthMm <= 300),
             "length_mm",
@@ -147,6 +162,15 @@ public class StickingRun {
 
   public @Nullable String medium() {
     return medium;
+  }
+
+  public Environment environment() {
+    return environment == null ? Environment.UNKNOWN : environment;
+  }
+
+  /** What was asked about the run before it was stored, and the answer. */
+  public @Nullable Checked checked() {
+    return checked;
   }
 
   public @Nullable String note() {

@@ -3,6 +3,7 @@
     allowedDependencies = {
       "record",
       "crop",
+      "site",
       "people",
       "lineage",
       "unit",

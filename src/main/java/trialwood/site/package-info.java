@@ -1,4 +1,4 @@
-/** The places where plants stand. */
+/** The places where plants stand: sites, and the benches of the houses. */
 @ApplicationModule(allowedDependencies = {"record"})
 @NullMarked
 package trialwood.site;

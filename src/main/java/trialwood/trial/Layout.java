@@ -1,20 +1,15 @@
 package trialwood.trial;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import trialwood.analysis.trial.CompleteBlocks;
 
 /**
  * A field of complete blocks: every entry once in every block, in an order drawn by lot. Blocks lie
  * one behind the other, and the plots are walked in a serpentine: odd rows from left to right, even
- * rows back.
- *
- * <p>Drawn with {@link Random}, whose sequence its specification fixes for every Java: the same
- * seed draws the same field for ever.
- *
- * <p>Source: Fisher, R. A. (1935) The Design of Experiments. Oliver and Boyd, Edinburgh
+ * rows back. The same seed draws the same field for ever; see {@link CompleteBlocks}.
  *
  * @param places in walking order
  */
@@ -42,20 +37,17 @@ public record Layout(List<Place> places) {
    * @throws IllegalArgumentException if there is no entry, or no block
    */
   public static List<Layout> draw(int sites, int entries, int blocks, long seed) {
-    if (entries < 1 || blocks < 1) {
-      throw new IllegalArgumentException("A layout needs entries and blocks.");
-    }
     Random lot = new Random(seed);
     return IntStream.range(0, sites).mapToObj(site -> field(entries, blocks, lot)).toList();
   }
 
   private static Layout field(int entries, int blocks, Random lot) {
+    List<List<Integer>> orders = CompleteBlocks.draw(entries, blocks, lot);
     int rows = (entries + LONGEST_ROW - 1) / LONGEST_ROW;
     int width = (entries + rows - 1) / rows;
     List<Place> places = new ArrayList<>();
     for (int block = 0; block < blocks; block++) {
-      List<Integer> order = new ArrayList<>(IntStream.range(0, entries).boxed().toList());
-      Collections.shuffle(order, lot);
+      List<Integer> order = orders.get(block);
       for (int nth = 0; nth < entries; nth++) {
         int row = block * rows + nth / width + 1;
         int along = nth % width + 1;

@@ -60,6 +60,11 @@ public final class Entry {
         .orElseGet(() -> missing(field, "Type the time like 9:30 or 14:05.", LocalTime.MIDNIGHT));
   }
 
+  /** A day, or nothing. */
+  public @Nullable LocalDate dayIfAny(String field, @Nullable String text, LocalDate today) {
+    return isBlank(text) ? null : day(field, text, today);
+  }
+
   /** Words that must be there. */
   public String words(String field, @Nullable String text, String orElseSay) {
     return isBlank(text) ? missing(field, orElseSay, "") : text.strip();

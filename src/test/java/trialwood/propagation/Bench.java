@@ -72,6 +72,7 @@ public class Bench {
             null,
             null,
             null,
+            Environment.UNKNOWN,
             null,
             null,
             null,

@@ -25,7 +25,14 @@ import trialwood.testing.Statements;
 class PageStatementsTest {
 
   private static final List<String> PAGES =
-      List.of("/candidates", "/gates/field", "/gates/propagation", "/bench/runs/MIST-9");
+      List.of(
+          "/candidates",
+          "/gates/field",
+          "/gates/propagation",
+          "/bench/runs/MIST-9",
+          "/bench/runs/MIST-9/batches/new",
+          "/bench/runs/MIST-9/plan",
+          "/bench/map");
 
   @Autowired private MockMvcTester mvc;
   @Autowired private SecondNursery nursery;

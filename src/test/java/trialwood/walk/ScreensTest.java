@@ -27,6 +27,7 @@ class ScreensTest {
               "candidates", "/candidates",
               "candidate", "/candidates/C18-03",
               "run", "/bench/runs/R22",
+              "bench-map", "/bench/map?on=2022-06-30",
               "gate-day", "/gates/trial",
               "decision", "/gates/trial/A18-01",
               "trial", "/trials/T1/traits/BLOOM",
@@ -38,7 +39,9 @@ class ScreensTest {
           "disclosure", "/dossiers/D18-02/disclosures/new");
 
   private static final Map<String, String> BENCH =
-      Map.of("final-count", "/bench/trays/22-A18-04-1/final-count");
+      Map.of(
+          "final-count", "/bench/trays/22-A18-04-1/final-count",
+          "stick", "/bench/runs/R23/batches/new");
 
   @LocalServerPort private int port;
 

@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -12,15 +13,18 @@ import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import trialwood.lineage.Accession;
 import trialwood.lineage.Accessions;
 import trialwood.propagation.BenchLists;
 import trialwood.propagation.RunTable;
 import trialwood.propagation.RunTreatments;
+import trialwood.propagation.SessionLists;
 import trialwood.propagation.StickingRun;
 import trialwood.propagation.StickingRuns;
 import trialwood.propagation.TrayLikeness;
 import trialwood.propagation.TrayLine;
 import trialwood.propagation.TrayWork;
+import trialwood.propagation.UndoneBatches;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
 import trialwood.web.Place;
@@ -36,6 +40,8 @@ class BenchPages {
   private final RunTreatments treatments;
   private final TrayLikeness likeness;
   private final TrayWork work;
+  private final SessionLists session;
+  private final UndoneBatches undone;
   private final Accessions accessions;
   private final Clock clock;
 
@@ -46,6 +52,8 @@ class BenchPages {
       RunTreatments treatments,
       TrayLikeness likeness,
       TrayWork work,
+      SessionLists session,
+      UndoneBatches undone,
       Accessions accessions,
       Clock clock) {
     this.bench = bench;
@@ -54,6 +62,8 @@ class BenchPages {
     this.treatments = treatments;
     this.likeness = likeness;
     this.work = work;
+    this.session = session;
+    this.undone = undone;
     this.accessions = accessions;
     this.clock = clock;
   }
@@ -77,7 +87,11 @@ class BenchPages {
     var trays = bench.traysOf(code);
     Set<UUID> ids = trays.stream().map(TrayLine::accessionId).collect(Collectors.toSet());
     model.addAttribute("run", run);
-    model.addAttribute("check", accessions.findById(run.checkAccessionId()).orElseThrow());
+    Accession check = accessions.findById(run.checkAccessionId()).orElseThrow();
+    model.addAttribute("check", check);
+    model.addAttribute("missing", session.missing(run, check.code()));
+    model.addAttribute("asked", session.asked(run));
+    model.addAttribute("undone", undone.findByRunIdOrderById(Objects.requireNonNull(run.id())));
     model.addAttribute("trays", trays);
     List<RunTable.Row> rows = table.of(run, ids, today);
     model.addAttribute("rows", rows);

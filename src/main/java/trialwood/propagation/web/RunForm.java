@@ -7,11 +7,14 @@ import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import trialwood.lineage.Accession;
+import trialwood.propagation.Environment;
 import trialwood.propagation.NewRun;
+import trialwood.propagation.Sticking;
+import trialwood.propagation.StickingRun;
 import trialwood.propagation.Treatment;
 import trialwood.web.Entry;
 import trialwood.web.Form;
-import trialwood.web.Typed;
+import trialwood.web.Questions;
 
 /** A sticking run as it is typed; the treatment once, for all its batches. */
 record RunForm(
@@ -22,47 +25,64 @@ record RunForm(
     @Nullable String check,
     @Nullable String crew,
     @Nullable String bench,
-    @Nullable String mist,
-    @Nullable String bottomHeatC,
     @Nullable String cutting,
     @Nullable String lengthMm,
     @Nullable String wounding,
     @Nullable String hormone,
     @Nullable String form,
     @Nullable String ppm,
-    @Nullable Boolean strong,
     @Nullable String dipS,
+    @Nullable String solutionMadeOn,
     @Nullable String medium,
-    @Nullable String note)
+    @Nullable String bottomHeatC,
+    @Nullable String airC,
+    @Nullable String mistOnS,
+    @Nullable String mistEveryMin,
+    @Nullable String mist,
+    @Nullable String shadePercent,
+    @Nullable String humidityPercent,
+    @Nullable String note,
+    @Nullable String asked,
+    @Nullable String checked)
     implements Form {
-
-  /**
-   * Softwood is rarely dipped in more than this (common practice, no source): ask, do not refuse.
-   */
-  private static final int USUAL_PPM = 10_000;
 
   static RunForm fresh(LocalDate today) {
     String day = today.toString();
     return new RunForm(
         UUID.randomUUID(),
-        "",
-        day,
-        day,
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
-        "",
         null,
-        "",
-        "",
-        "");
+        day,
+        day,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null);
+  }
+
+  /** Sets the run up, once what is unusual about it has been answered. */
+  StickingRun setUp(Sticking sticking, LocalDate today, Optional<Accession> named) {
+    NewRun said = read(today, named);
+    Questions questions = new Questions(asked, checked);
+    questions.ask(said.unusual());
+    return sticking.run(said, questions.orAsk());
   }
 
   /**
@@ -76,10 +96,17 @@ record RunForm(
     if (check.isEmpty()) {
       entry.wrong("check", "Name the bench check that stands in the run by its code.");
     }
-    BigDecimal heat = heat(entry);
+    Treatment treatment =
+        new Treatment(
+            Entry.wordsIfAny(wounding),
+            Entry.wordsIfAny(hormone),
+            Entry.wordsIfAny(form),
+            Ppm.read(entry, ppm),
+            entry.dayIfAny("solutionMadeOn", solutionMadeOn, today));
     Integer length = entry.countIfAny("lengthMm", lengthMm);
-    Integer strength = strength(entry);
     Integer dip = entry.countIfAny("dipS", dipS);
+    BigDecimal heat = entry.decimalIfAny("bottomHeatC", bottomHeatC);
+    Environment house = house(entry);
     entry.orRefuse();
     Accession standard = check.orElseThrow();
     return new NewRun(
@@ -91,47 +118,22 @@ record RunForm(
         Entry.wordsIfAny(crew),
         Entry.wordsIfAny(bench),
         Entry.wordsIfAny(mist),
+        house,
         heat,
         Entry.wordsIfAny(cutting),
         length,
-        new Treatment(
-            Entry.wordsIfAny(wounding),
-            Entry.wordsIfAny(hormone),
-            Entry.wordsIfAny(form),
-            strength),
+        treatment,
         dip,
         Entry.wordsIfAny(medium),
         Entry.wordsIfAny(note));
   }
 
-  private @Nullable BigDecimal heat(Entry entry) {
-    if (bottomHeatC == null || bottomHeatC.isBlank()) {
-      return null;
-    }
-    Optional<BigDecimal> heat = Typed.decimal(bottomHeatC);
-    if (heat.isEmpty()) {
-      entry.wrong("bottomHeatC", "Type the temperature in °C, for example 23.");
-    }
-    return heat.orElse(null);
-  }
-
-  private @Nullable Integer strength(Entry entry) {
-    if (ppm == null || ppm.isBlank()) {
-      return null;
-    }
-    if (Typed.count(ppm).isEmpty() && Typed.decimal(ppm).isPresent()) {
-      entry.wrong(
-          "ppm", "“%s”: is that ppm or %%? 0.3 %% is 3,000 ppm. Type whole ppm.".formatted(ppm));
-      return null;
-    }
-    Integer strength = entry.countIfAny("ppm", ppm);
-    if (strength != null && strength > USUAL_PPM && !Boolean.TRUE.equals(strong)) {
-      entry.wrong(
-          "ppm",
-          "%,d ppm is %s %%, above the usual 10,000. If it is right, tick “I checked the strength”."
-              .formatted(
-                  strength, BigDecimal.valueOf(strength, 4).stripTrailingZeros().toPlainString()));
-    }
-    return strength;
+  private Environment house(Entry entry) {
+    return new Environment(
+        entry.countIfAny("mistOnS", mistOnS),
+        entry.decimalIfAny("mistEveryMin", mistEveryMin),
+        entry.decimalIfAny("airC", airC),
+        entry.countIfAny("shadePercent", shadePercent),
+        entry.countIfAny("humidityPercent", humidityPercent));
   }
 }

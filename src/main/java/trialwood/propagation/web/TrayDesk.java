@@ -5,8 +5,10 @@ import java.time.LocalDate;
 import org.springframework.stereotype.Component;
 import trialwood.people.Persons;
 import trialwood.propagation.Closing;
+import trialwood.propagation.TrayMoving;
 import trialwood.propagation.TrayRecords;
 import trialwood.propagation.TraySheets;
+import trialwood.site.Benches;
 import trialwood.web.Forms;
 
 /** What every form of a tray works with. */
@@ -15,6 +17,8 @@ record TrayDesk(
     TraySheets sheets,
     TrayRecords records,
     Closing closing,
+    TrayMoving moving,
+    Benches benches,
     Persons persons,
     Forms forms,
     Clock clock) {
