@@ -27,6 +27,9 @@ class FilingWork implements WorkSource {
 
   private static final int DAYS_AHEAD = 180;
 
+  /** So long it is said that a day went by; the dossier says so for good. */
+  private static final int DAYS_AFTER = 30;
+
   private final JdbcClient jdbc;
   private final Clocks clocks;
 
@@ -60,6 +63,7 @@ class FilingWork implements WorkSource {
                 one ->
                     one.getValue().stream()
                         .filter(clock -> clock.filing() == null)
+                        .filter(clock -> clock.clock().daysLeft(today) >= -DAYS_AFTER)
                         .map(clock -> work(codes.getOrDefault(one.getKey(), ""), clock)))
             .toList();
   }

@@ -45,6 +45,10 @@ public record Bundle(List<Task> tasks) {
     return tasks.size() <= FEW;
   }
 
+  public int size() {
+    return tasks.size();
+  }
+
   /** The day of the one that is longest due. */
   public LocalDate first() {
     return tasks.get(0).day();

@@ -134,6 +134,11 @@ public class Measures {
     return date == null ? NONE : spaced(DAY_MONTH.format(date));
   }
 
+  /** 14 May in the year of the other day, otherwise with its own year. */
+  public String near(LocalDate date, LocalDate today) {
+    return date.getYear() == today.getYear() ? dayMonth(date) : date(date);
+  }
+
   /** Thursday, 14 May 2026. */
   public String weekday(LocalDate date) {
     return spaced(WEEKDAY.format(date));
