@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
@@ -29,6 +30,11 @@ public class CalendarFeeds {
   @Transactional
   public Secret make(String username) {
     Secret secret = Secret.drawn();
+    // two taps at once: the second waits, and its address is the one that holds
+    jdbc.sql("select id from account where username = :username for update")
+        .param("username", username)
+        .query(UUID.class)
+        .optional();
     revoke(username);
     jdbc.sql(
             """

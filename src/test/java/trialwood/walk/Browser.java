@@ -138,6 +138,11 @@ class Browser implements AutoCloseable {
     driver.manage().deleteCookieNamed("JSESSIONID");
   }
 
+  /** Opens what is folded under these words. */
+  void unfold(String words) {
+    driver.findElement(By.xpath("//main//summary[contains(., '%s')]".formatted(words))).click();
+  }
+
   /** Presses the button of these words and waits for the next page. */
   void press(String words) {
     leave(button(words));
