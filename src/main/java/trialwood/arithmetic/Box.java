@@ -40,7 +40,7 @@ record Box(
     return new Box(Typing.LENGTH_UNIT, label, null, units, usual.sign());
   }
 
-  boolean isChoice() {
+  public boolean isChoice() {
     return !choices.isEmpty();
   }
 }

@@ -6,6 +6,8 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.security.core.annotation.AuthenticationPrincipal;
@@ -54,7 +56,7 @@ class TodayPage {
     if (account.role() == Role.COOPERATOR) {
       return "redirect:/trials";
     }
-    show(parameters, account, model);
+    show(parameters, account, model, filter -> filter);
     model.addAttribute("doubts", living.doubts());
     return "desk/today";
   }
@@ -65,7 +67,7 @@ class TodayPage {
       @RequestParam Map<String, String> parameters,
       @AuthenticationPrincipal SignedIn account,
       Model model) {
-    show(parameters, account, model);
+    show(parameters, account, model, WorkFilter::forTheDay);
     return "desk/worksheet";
   }
 
@@ -84,7 +86,11 @@ class TodayPage {
         .body(CsvRows.of(HEAD, rows));
   }
 
-  private void show(Map<String, String> parameters, SignedIn account, Model model) {
+  private void show(
+      Map<String, String> parameters,
+      SignedIn account,
+      Model model,
+      Function<WorkFilter, Predicate<Task>> part) {
     WorkFilter filter = WorkFilter.of(parameters, account.role());
     LocalDate today = LocalDate.now(clock);
     WorkList all = lists.on(today, filter.days(), account.role());
@@ -92,7 +98,7 @@ class TodayPage {
     model.addAttribute("filter", filter);
     model.addAttribute("query", filter.query());
     model.addAttribute("states", tally(all.only(filter::isAt)));
-    model.addAttribute("list", all.only(filter));
+    model.addAttribute("list", all.only(part.apply(filter)));
     model.addAttribute("places", same(all.placeNames()));
     model.addAttribute("kinds", kinds(all));
     model.addAttribute("roles", roles());

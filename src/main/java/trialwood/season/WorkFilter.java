@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
+import trialwood.evidence.WorkState;
 import trialwood.people.Role;
 import trialwood.web.ListQuery;
 import trialwood.web.Typed;
@@ -44,6 +45,13 @@ public record WorkFilter(ListQuery query, String who, int days) implements Predi
   @Override
   public boolean test(Task task) {
     return isAt(task) && isState(task);
+  }
+
+  /** For a sheet to carry around: nothing that was missed, unless the address asks for it. */
+  public Predicate<Task> forTheDay() {
+    return query.filter("state") == null
+        ? task -> test(task) && task.state() != WorkState.MISSED
+        : this;
   }
 
   /** The same, whatever the state: what the counts on top are of. */
