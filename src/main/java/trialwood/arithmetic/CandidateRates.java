@@ -77,7 +77,7 @@ class CandidateRates {
     String counted = seen.counted() == null ? "" : seen.counted();
     return seen.unit().equals("%")
         ? new Rate(value / 100, counted)
-        : new Rate(1 - value / seen.n(), counted + ", lost");
+        : new Rate(Math.min(1, 1 - value / seen.n()), "lost " + counted);
   }
 
   private static Map<String, String> steps() {

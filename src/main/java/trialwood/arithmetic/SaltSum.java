@@ -48,6 +48,10 @@ class SaltSum implements Sum {
     Strength given = typed.strength("strength");
     typed.orRefuse();
     boolean acid = typed.text("form").equals(ACID);
+    if (acid && given.ppm() > Strength.ofPercent(100).saltAsAcid().ppm()) {
+      typed.wrong("strength", "Even the pure salt holds only 84.2 % of the acid.");
+    }
+    typed.orRefuse();
     Strength other = acid ? given.acidAsSalt() : given.saltAsAcid();
     return Result.of(
         typed,

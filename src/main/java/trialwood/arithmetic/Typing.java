@@ -20,6 +20,7 @@ class Typing {
 
   private static final double WEAKEST = 10;
   private static final double STRONGEST = 30_000;
+  private static final double ALL = 1_000_000;
 
   private final Map<String, String> typed;
   private final Entry entry = new Entry();
@@ -77,15 +78,19 @@ class Typing {
   /** A strength with the unit of its tile; what is unusual is remarked upon. */
   Strength strength(String name) {
     double number = number(name);
-    String unit = text(name + UNIT);
-    double ppm = unit.equals("percent") ? Strength.ofPercent(number).ppm() : number;
-    if (ppm > STRONGEST) {
+    boolean inPercent = text(name + UNIT).equals("percent");
+    if (number > (inPercent ? 100 : ALL)) {
+      entry.wrong(name, "A strength is at most 100 %.");
+      return Strength.ofPpm(1);
+    }
+    Strength strength = inPercent ? Strength.ofPercent(number) : Strength.ofPpm(number);
+    if (strength.ppm() > STRONGEST) {
       remarks.add("Stronger than 30,000 ppm (3 %) is unusual. Is the unit right?");
     }
-    if (ppm < WEAKEST) {
+    if (strength.ppm() < WEAKEST) {
       remarks.add("Weaker than 10 ppm is unusual. Is the unit right?");
     }
-    return Strength.ofPpm(ppm);
+    return strength;
   }
 
   /** A length in metres, in the unit of the page's tile. */

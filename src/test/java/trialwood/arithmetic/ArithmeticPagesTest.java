@@ -56,6 +56,7 @@ class ArithmeticPagesTest {
         "dilution?stock=much&wanted=1&litres=1 | “much” is not a number.",
         "dilution?stock=1000&wanted=2000&litres=1 | Water only thins",
         "dilution?stock=101&stockUnit=percent&wanted=1&litres=1 | at most 100 %",
+        "salt?strength=85&strengthUnit=percent&form=iba | Even the pure salt holds only 84.2 %",
         "weigh-in?wanted=3000&litres=1&purity=101 | A rate is at most 100 %.",
         "cuttings?target=100&rooted=0.85&weaned=95&potted=97&wintered=95 | 85, not 0.85",
         "cuttings?target=100&rooted=&weaned=95&potted=97&wintered=95 | Type a number.",

@@ -53,8 +53,7 @@ class TodayPageTest {
   }
 
   private String page(String address, Role role) {
-    var answer =
-        browser.get().uri(java.net.URI.create(address)).with(Someone.as(role)).exchange();
+    var answer = browser.get().uri(java.net.URI.create(address)).with(Someone.as(role)).exchange();
     assertThat(answer).hasStatusOk();
     return new String(
         answer.getResponse().getContentAsByteArray(), java.nio.charset.StandardCharsets.UTF_8);

@@ -69,7 +69,8 @@ class WorkListsTest {
   @Test
   void what_comes_later_is_not_blocked_by_what_is_closed_today() {
     assertThat(lists.on(TODAY, 9, Role.BENCH).days()).isEmpty();
-    assertThat(lists.on(TODAY, 10, Role.BENCH).only(task -> task.state() == WorkState.COMING).tasks())
+    assertThat(
+            lists.on(TODAY, 10, Role.BENCH).only(task -> task.state() == WorkState.COMING).tasks())
         .singleElement()
         .satisfies(task -> assertThat(task.day()).isEqualTo(TODAY.plusDays(10)));
   }
