@@ -29,7 +29,7 @@ class TodayPageTest {
 
   @Test
   void the_file_and_the_worksheet_show_the_rows_of_the_list() {
-    String asked = "?kind=clearing&place=amberline+BED+2";
+    String asked = "?kind=clearing&place=amberline%20BED%202";
     assertThat(page("/" + asked, Role.BREEDER)).contains(LOT).doesNotContain("23-A18-04-G3");
     assertThat(page("/today/worksheet" + asked, Role.BREEDER))
         .contains(LOT, "☐")
