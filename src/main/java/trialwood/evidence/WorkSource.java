@@ -2,10 +2,24 @@ package trialwood.evidence;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 
 /** A stage that knows which work its records ask for. */
 public interface WorkSource {
 
-  /** What is due on that day or overdue, and what comes next as far as it can tell. */
+  /** What can be done on that day or should have been before. */
   List<DueWork> due(LocalDate today);
+
+  /** What comes after that day, up to and with another, as far as the records tell. */
+  default List<DueWork> coming(LocalDate today, LocalDate until) {
+    return List.of();
+  }
+
+  /**
+   * Places that nobody may enter on that day, with the reason as a sentence: all that is due there
+   * is blocked by it, whoever asks for it. A place's capitals do not matter.
+   */
+  default Map<String, String> closedPlaces(LocalDate today) {
+    return Map.of();
+  }
 }

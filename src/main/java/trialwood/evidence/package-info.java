@@ -2,7 +2,7 @@
  * What a metric is, and the three interfaces by which a stage supplies evidence, life-line entries
  * and due work.
  */
-@ApplicationModule(allowedDependencies = {"record", "analysis", "lineage"})
+@ApplicationModule(allowedDependencies = {"record", "people", "analysis", "lineage"})
 @NullMarked
 package trialwood.evidence;
 

@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import org.springframework.stereotype.Component;
 import trialwood.evidence.DueWork;
+import trialwood.evidence.WorkKind;
 import trialwood.evidence.WorkSource;
+import trialwood.people.Role;
 import trialwood.web.Measures;
 
 /**
@@ -13,6 +15,9 @@ import trialwood.web.Measures;
  */
 @Component
 class HoldWork implements WorkSource {
+
+  private static final WorkKind HOLDS =
+      new WorkKind("holds", "Holds that end", Role.BREEDER, WorkKind.FOR_GOOD);
 
   private static final int MONTHS_AHEAD = 3;
 
@@ -30,12 +35,14 @@ class HoldWork implements WorkSource {
   }
 
   private DueWork look(Waiting.Held held) {
-    return new DueWork(
-        "Holds",
-        held.until(),
-        "Look at %s again".formatted(held.code()),
-        "held at the gate of %s until %s"
-            .formatted(held.gate().word(), measures.date(held.until())),
-        "/gates/%s/%s".formatted(held.gate().key(), held.code()));
+    return HOLDS
+        .at(
+            "Desk",
+            held.until(),
+            "Look at %s again".formatted(held.code()),
+            "held at the gate of %s until %s"
+                .formatted(held.gate().word(), measures.date(held.until())),
+            "/gates/%s/%s".formatted(held.gate().key(), held.code()))
+        .from(held.until().minusMonths(MONTHS_AHEAD));
   }
 }

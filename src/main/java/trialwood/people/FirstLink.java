@@ -1,16 +1,10 @@
 package trialwood.people;
 
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.util.Base64;
-import java.util.HexFormat;
 import java.util.Optional;
 import java.util.Set;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -31,7 +25,6 @@ public class FirstLink {
   private final Accounts accounts;
   private final Passwords passwords;
   private final Clock clock;
-  private final SecureRandom random = new SecureRandom();
 
   FirstLink(JdbcClient jdbc, Accounts accounts, Passwords passwords, Clock clock) {
     this.jdbc = jdbc;
@@ -46,15 +39,13 @@ public class FirstLink {
     if (accounts.count() > 0) {
       return Optional.empty();
     }
-    byte[] bytes = new byte[32];
-    random.nextBytes(bytes);
-    String token = Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+    Secret token = Secret.drawn();
     jdbc.sql("delete from first_link where used_at is null").update();
     jdbc.sql("insert into first_link (digest, expires_at) values (:digest, :expires)")
-        .param("digest", digest(token))
+        .param("digest", token.digest())
         .param("expires", utc(clock.instant().plus(HOLDS)))
         .update();
-    return Optional.of(token);
+    return Optional.of(token.text());
   }
 
   /** Whether the link still leads anywhere. */
@@ -66,7 +57,7 @@ public class FirstLink {
                     select count(*) from first_link
                     where digest = :digest and used_at is null and expires_at > :now
                     """)
-                .param("digest", digest(token))
+                .param("digest", new Secret(token).digest())
                 .param("now", utc(clock.instant()))
                 .query(Long.class)
                 .single()
@@ -82,7 +73,7 @@ public class FirstLink {
                 update first_link set used_at = :now
                 where digest = :digest and used_at is null and expires_at > :now
                 """)
-            .param("digest", digest(token))
+            .param("digest", new Secret(token).digest())
             .param("now", utc(clock.instant()))
             .update();
     if (used != 1 || accounts.count() > 0) {
@@ -94,15 +85,5 @@ public class FirstLink {
 
   private static OffsetDateTime utc(Instant instant) {
     return instant.atOffset(ZoneOffset.UTC);
-  }
-
-  private static String digest(String token) {
-    try {
-      return HexFormat.of()
-          .formatHex(
-              MessageDigest.getInstance("SHA-256").digest(token.getBytes(StandardCharsets.UTF_8)));
-    } catch (NoSuchAlgorithmException impossible) {
-      throw new IllegalStateException("every Java has SHA-256", impossible);
-    }
   }
 }

@@ -9,11 +9,19 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import trialwood.crop.LookDays;
 import trialwood.evidence.DueWork;
+import trialwood.evidence.WorkKind;
 import trialwood.evidence.WorkSource;
+import trialwood.people.Role;
 
 /** Trays that are due to be looked at or closed, from the crop's look days. */
 @Component
 public class TrayWork implements WorkSource {
+
+  /** A week without a look leaves a hole in the rooting curve that no later look fills. */
+  static final WorkKind LOOKS = new WorkKind("looks", "Looks at trays", Role.BENCH, 7);
+
+  static final WorkKind FINAL_COUNTS =
+      new WorkKind("final-counts", "Final counts of trays", Role.BENCH, WorkKind.FOR_GOOD);
 
   private final JdbcClient jdbc;
 
@@ -47,12 +55,15 @@ public class TrayWork implements WorkSource {
     DueWork work(LocalDate due, LocalDate today) {
       long day = today.toEpochDay() - stuckOn.toEpochDay();
       boolean closing = awaitsFinalCount(today);
-      return new DueWork(
-          Objects.requireNonNullElse(bench, "bench"),
-          due,
-          (closing ? "Close tray " : "Look at tray ") + tray,
-          "%s, day %d after sticking".formatted(accession, day),
-          "/bench/trays/" + tray + (closing ? "/final-count" : "/look"));
+      WorkKind kind = closing ? FINAL_COUNTS : LOOKS;
+      return kind.at(
+              Objects.requireNonNullElse(bench, "bench"),
+              closing ? stuckOn.plusDays(LookDays.of(lookDays).last()) : due,
+              (closing ? "Close tray " : "Look at tray ") + tray,
+              "%s, day %d after sticking".formatted(accession, day),
+              "/bench/trays/" + tray + (closing ? "/final-count" : "/look"))
+          .readAt("/bench/trays/" + tray)
+          .begun(lastLook != null);
     }
   }
 

@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.core.annotation.AnnotatedElementUtils;
+import org.springframework.http.server.PathContainer;
 import org.springframework.http.server.RequestPath;
 import org.springframework.security.authorization.AuthorizationDecision;
 import org.springframework.security.authorization.AuthorizationManager;
@@ -18,11 +20,13 @@ import org.springframework.security.authorization.AuthorizationResult;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.web.access.intercept.RequestAuthorizationContext;
 import org.springframework.stereotype.Component;
+import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.method.HandlerMethod;
 import org.springframework.web.servlet.HandlerExecutionChain;
 import org.springframework.web.servlet.mvc.method.RequestMappingInfo;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 import org.springframework.web.util.ServletRequestPathUtils;
+import org.springframework.web.util.pattern.PathPattern;
 import trialwood.people.Role;
 import trialwood.people.SignedIn;
 
@@ -31,7 +35,7 @@ import trialwood.people.SignedIn;
  * it. No list of addresses is kept anywhere else, so none can be forgotten.
  */
 @Component
-class Doors implements AuthorizationManager<RequestAuthorizationContext> {
+public class Doors implements AuthorizationManager<RequestAuthorizationContext> {
 
   private final RequestMappingHandlerMapping mapping;
 
@@ -48,6 +52,29 @@ class Doors implements AuthorizationManager<RequestAuthorizationContext> {
         answering(context.getRequest())
             .map(method -> isOpen(method, role))
             .orElse(role.isPresent()));
+  }
+
+  /**
+   * Whether the role may open the page.
+   *
+   * @param href from the root of the application, with or without a query
+   */
+  public boolean opens(Role role, String href) {
+    PathContainer path = PathContainer.parsePath(href.split("[?#]", 2)[0]);
+    return mapping.getHandlerMethods().entrySet().stream()
+        .filter(
+            page -> page.getKey().getMethodsCondition().getMethods().contains(RequestMethod.GET))
+        .flatMap(
+            page -> patterns(page.getKey()).map(pattern -> Map.entry(pattern, page.getValue())))
+        .filter(page -> page.getKey().matches(path))
+        .min(Map.Entry.comparingByKey())
+        .filter(page -> isOpen(page.getValue(), Optional.of(role)))
+        .isPresent();
+  }
+
+  private static Stream<PathPattern> patterns(RequestMappingInfo page) {
+    return Stream.ofNullable(page.getPathPatternsCondition())
+        .flatMap(condition -> condition.getPatterns().stream());
   }
 
   /** The pages the navigation shows to a role, in their order. */

@@ -27,6 +27,7 @@ public class Measures {
   private static final DateTimeFormatter DATE = pattern("d MMM uuuu");
   private static final DateTimeFormatter DAY_MONTH = pattern("d MMM");
   private static final DateTimeFormatter DAY = pattern("d");
+  private static final DateTimeFormatter WEEKDAY = pattern("EEEE, d MMM uuuu");
   private static final DateTimeFormatter MONTH = pattern("MMM uuuu");
   private static final DateTimeFormatter MOMENT = pattern("d MMM uuuu, HH:mm");
 
@@ -131,6 +132,16 @@ public class Measures {
   /** 14 May, where the year is plain from what stands around it. */
   public String dayMonth(@Nullable LocalDate date) {
     return date == null ? NONE : spaced(DAY_MONTH.format(date));
+  }
+
+  /** 14 May in the year of the other day, otherwise with its own year. */
+  public String near(LocalDate date, LocalDate today) {
+    return date.getYear() == today.getYear() ? dayMonth(date) : date(date);
+  }
+
+  /** Thursday, 14 May 2026. */
+  public String weekday(LocalDate date) {
+    return spaced(WEEKDAY.format(date));
   }
 
   /** Jul 2026. */

@@ -19,12 +19,16 @@ import org.mockito.Mockito;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.bean.override.mockito.MockitoSpyBean;
+import trialwood.candidate.Candidate;
+import trialwood.candidate.Candidates;
+import trialwood.candidate.Stage;
 import trialwood.crop.Trait;
 import trialwood.evidence.Ask;
 import trialwood.evidence.DueWork;
 import trialwood.evidence.Evidence;
 import trialwood.evidence.LifeEvent;
 import trialwood.evidence.Metric;
+import trialwood.evidence.WorkState;
 import trialwood.lineage.CheckRole;
 
 @ContainerTest
@@ -267,21 +271,69 @@ class ContainerEvidenceTest {
 
   /** Covered late in November, uncovered in April: common practice, no source. */
   @Test
-  void living_lots_ask_to_be_covered_in_november_and_uncovered_in_april() {
+  void living_lots_ask_to_be_covered_in_november_and_uncovered_in_april(
+      @Autowired CoverWork covers) {
     UUID lot = countedLot("L1", "C18-03", 1, 16);
     LocalDate november = LocalDate.of(2022, 11, 20);
-    assertThat(work.due(november))
+    assertThat(covers.due(november))
         .extracting(DueWork::what, DueWork::href)
         .containsExactly(tuple("Cover C18-03 in lot L1", "/containers/L1/winter"));
 
     tending.care(
         lot, new NewCare(november, CareKind.COVERED, null, "house 2", null, null, null), null);
-    assertThat(work.due(november)).isEmpty();
+    assertThat(covers.due(november)).isEmpty();
     LocalDate april = LocalDate.of(2023, 4, 3);
-    assertThat(work.due(april)).extracting(DueWork::what).contains("Uncover C18-03 in lot L1");
+    assertThat(covers.due(april))
+        .extracting(DueWork::what)
+        .containsExactly("Uncover C18-03 in lot L1");
 
     tending.care(lot, new NewCare(april, CareKind.UNCOVERED, null, null, null, 0, null), null);
-    assertThat(work.due(april)).extracting(DueWork::what).containsExactly("Count C18-03 in lot L1");
+    assertThat(covers.due(april)).isEmpty();
+  }
+
+  @Test
+  void a_count_nobody_made_is_asked_for_two_weeks_longer_and_then_was_missed_since_the_first() {
+    countedLot("L1", "C18-03", 1, 16);
+
+    DueWork late = work.due(LocalDate.of(2024, 5, 14)).get(0);
+    assertThat(late.due()).isEqualTo("2024-04-30");
+    assertThat(late.state(LocalDate.of(2024, 5, 14))).isEqualTo(WorkState.OVERDUE);
+    DueWork missed = work.due(LocalDate.of(2024, 5, 15)).get(0);
+    assertThat(missed.due()).isEqualTo("2023-04-30");
+    assertThat(missed.state(LocalDate.of(2024, 5, 15))).isEqualTo(WorkState.MISSED);
+  }
+
+  @Test
+  void the_next_month_of_counting_comes_up_before_it_is_here() {
+    countedLot("L1", "C18-03", 1, 16);
+    LocalDate march = LocalDate.of(2023, 3, 20);
+
+    assertThat(work.coming(march, march.plusDays(7))).isEmpty();
+    assertThat(work.coming(march, march.plusDays(14)))
+        .singleElement()
+        .satisfies(
+            count -> {
+              assertThat(count.from()).isEqualTo("2023-04-01");
+              assertThat(count.state(march)).isEqualTo(WorkState.COMING);
+            });
+  }
+
+  @Test
+  void a_lot_of_a_discarded_candidate_is_to_be_cleared_and_not_counted(
+      @Autowired Candidates candidates) {
+    countedLot("L1", "C18-03", 1, 16);
+    Candidate gone = new Candidate(nursery.accession("C18-03"));
+    gone.discardAt(Stage.FIELD);
+    candidates.saveAndFlush(gone);
+
+    assertThat(work.due(LocalDate.of(2023, 4, 3)))
+        .singleElement()
+        .satisfies(
+            clear -> {
+              assertThat(clear.what()).isEqualTo("Clear lot L1");
+              assertThat(clear.href()).isEqualTo("/containers/L1/out");
+            });
+    assertThat(work.coming(LocalDate.of(2023, 3, 20), LocalDate.of(2023, 4, 3))).isEmpty();
   }
 
   private int statements(Ask ask, Set<UUID> accessions) {

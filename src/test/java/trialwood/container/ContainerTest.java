@@ -37,6 +37,7 @@ import trialwood.web.Measures;
   ContainerEvidence.class,
   ContainerLife.class,
   ContainerWork.class,
+  CoverWork.class,
   Nursery.class,
   ContainerTest.Shown.class
 })

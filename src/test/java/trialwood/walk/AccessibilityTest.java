@@ -19,6 +19,12 @@ class AccessibilityTest {
 
   private static final String[] PAGES = {
     "/",
+    "/?days=90&who=bench",
+    "/today/worksheet",
+    "/my-calendar",
+    "/arithmetic",
+    "/arithmetic/dilution?stock=10000&stockUnit=ppm&wanted=0.3&wantedUnit=percent&litres=1",
+    "/arithmetic/cuttings?target=100&candidate=C18-03&rooted=&weaned=101&potted=&wintered=&margin=10",
     "/candidates",
     "/candidates/C18-03",
     "/candidates/B18-01/reopen",

@@ -140,6 +140,11 @@ class Browser implements AutoCloseable {
     driver.manage().deleteCookieNamed("JSESSIONID");
   }
 
+  /** Opens what is folded under these words. */
+  void unfold(String words) {
+    driver.findElement(By.xpath("//main//summary[contains(., '%s')]".formatted(words))).click();
+  }
+
   /** Presses the button of these words and waits for the next page. */
   void press(String words) {
     leave(button(words));
@@ -189,11 +194,6 @@ class Browser implements AutoCloseable {
   /** Types into whatever box has the focus, Enter as a line break. */
   void typeOn(String text) {
     new Actions(driver).sendKeys(text.replace("\n", Keys.ENTER)).perform();
-  }
-
-  /** Opens the part of the page that is folded under these words. */
-  void unfold(String words) {
-    driver.findElement(By.xpath("//summary[normalize-space()='" + words + "']")).click();
   }
 
   /** Picks the option of these words from a list. */

@@ -26,6 +26,9 @@ class PageStatementsTest {
 
   private static final List<String> PAGES =
       List.of(
+          "/",
+          "/?days=90",
+          "/today/worksheet",
           "/candidates",
           "/gates/field",
           "/gates/propagation",
