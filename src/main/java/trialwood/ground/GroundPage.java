@@ -19,7 +19,14 @@ class GroundPage {
 
   /** How much there is of each. */
   record Counts(
-      long crops, long traits, long classes, long sites, long checks, long policies, long routes) {}
+      long crops,
+      long traits,
+      long classes,
+      long sites,
+      long checks,
+      long policies,
+      long routes,
+      long papers) {}
 
   @GetMapping("/ground")
   @ForStaff
@@ -35,7 +42,8 @@ class GroundPage {
                        (select count(*) from site) as sites,
                        (select count(*) from crop_check) as checks,
                        (select count(*) from gate_policy) as policies,
-                       (select count(*) from filing_route) as routes
+                       (select count(*) from filing_route) as routes,
+                       (select count(*) from label_format) as papers
                 """)
             .query(Counts.class)
             .single());

@@ -1,7 +1,6 @@
 package trialwood.unit;
 
 import jakarta.persistence.PrePersist;
-import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import org.springframework.transaction.annotation.Transactional;
@@ -20,22 +19,6 @@ public class ShortCodes {
 
   ShortCodes(JdbcClient jdbc) {
     this.jdbc = jdbc;
-  }
-
-  /** What a code was printed on. */
-  public record Labelled(UnitKind kind, String label) {}
-
-  /** The unit that bears a code, if one does. */
-  public Optional<Labelled> find(ShortCode code) {
-    return jdbc.sql(
-            """
-            select u.kind, u.label from short_code s
-            join unit u on u.label_key = s.label_key
-            where s.code = ?
-            """)
-        .param(code.text())
-        .query(Labelled.class)
-        .optional();
   }
 
   /**

@@ -1,0 +1,76 @@
+package trialwood.desk;
+
+import jakarta.servlet.http.HttpServletResponse;
+import org.springframework.http.HttpStatus;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RequestParam;
+import trialwood.record.Refused;
+import trialwood.unit.ShortCode;
+import trialwood.unit.Units;
+import trialwood.web.ForStaff;
+
+/** From a label to the page of what bears it: by its square, or by the code typed from it. */
+@Controller
+@ForStaff
+class ScanPages {
+
+  private final Signpost signpost;
+  private final Units units;
+
+  ScanPages(Signpost signpost, Units units) {
+    this.signpost = signpost;
+    this.units = units;
+  }
+
+  /** What a square leads to; in capitals where the square says a whole address. */
+  @GetMapping({"/s/{code}", "/S/{code}"})
+  String open(@PathVariable String code, Model page, HttpServletResponse answer) {
+    String next = lead(code, page);
+    if (!next.startsWith("redirect:")) {
+      answer.setStatus(HttpStatus.NOT_FOUND.value());
+    }
+    return next;
+  }
+
+  @GetMapping("/scan")
+  String scan(@RequestParam(defaultValue = "") String code, Model page) {
+    if (code.isBlank()) {
+      return "desk/scan";
+    }
+    // a label may bear a square of the nursery's own, that says the label itself
+    return units.labelled(code).isPresent() ? find(code, page) : lead(code, page);
+  }
+
+  /** What the page would have shown is no part of the next address. */
+  private static String away(String href, Model page) {
+    page.asMap().clear();
+    return "redirect:" + href;
+  }
+
+  private static String find(String label, Model page) {
+    page.addAttribute("q", label);
+    return "redirect:/find";
+  }
+
+  private String lead(String typed, Model page) {
+    page.addAttribute("typed", typed);
+    try {
+      ShortCode code = ShortCode.read(typed);
+      return signpost
+          .to(code)
+          .map(href -> away(href, page))
+          .orElseGet(
+              () -> {
+                page.addAttribute(
+                    "wrong", "No label of ours bears %s. Is it from here?".formatted(code));
+                return "desk/scan";
+              });
+    } catch (Refused refused) {
+      page.addAttribute("wrong", refused.getMessage());
+      return "desk/scan";
+    }
+  }
+}
