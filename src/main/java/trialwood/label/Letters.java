@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
@@ -17,6 +18,9 @@ final class Letters {
 
   /** Stands for a sign that these letters lack. */
   private static final String UNKNOWN = "?";
+
+  /** What parts two words stands for nothing at the end of a line. */
+  private static final Pattern BETWEEN = Pattern.compile("[ ·]+$");
 
   private final PDFont font;
 
@@ -77,7 +81,7 @@ final class Letters {
       int fits = fitting(rest, size, wide);
       int blank = rest.lastIndexOf(' ', fits);
       int cut = blank > 0 ? blank : fits;
-      lines.add(rest.substring(0, cut).stripTrailing());
+      lines.add(BETWEEN.matcher(rest.substring(0, cut)).replaceFirst(""));
       rest = rest.substring(cut).stripLeading();
     }
     lines.add(rest);
