@@ -1,12 +1,14 @@
 package trialwood.desk;
 
 import jakarta.servlet.http.HttpServletResponse;
+import java.nio.charset.StandardCharsets;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.util.UriUtils;
 import trialwood.record.Refused;
 import trialwood.unit.ShortCode;
 import trialwood.unit.Units;
@@ -41,18 +43,9 @@ class ScanPages {
       return "desk/scan";
     }
     // a label may bear a square of the nursery's own, that says the label itself
-    return units.labelled(code).isPresent() ? find(code, page) : lead(code, page);
-  }
-
-  /** What the page would have shown is no part of the next address. */
-  private static String away(String href, Model page) {
-    page.asMap().clear();
-    return "redirect:" + href;
-  }
-
-  private static String find(String label, Model page) {
-    page.addAttribute("q", label);
-    return "redirect:/find";
+    return units.labelled(code).isPresent()
+        ? "redirect:/find?q=" + UriUtils.encode(code, StandardCharsets.UTF_8)
+        : lead(code, page);
   }
 
   private String lead(String typed, Model page) {
@@ -61,7 +54,7 @@ class ScanPages {
       ShortCode code = ShortCode.read(typed);
       return signpost
           .to(code)
-          .map(href -> away(href, page))
+          .map(href -> "redirect:" + href)
           .orElseGet(
               () -> {
                 page.addAttribute(

@@ -29,8 +29,18 @@ class LabelPagesTest {
 
   private static final Map<String, String> CHOICE =
       Map.of(
-          "format", "A4 3 x 8", "printer", "As it comes", "start", "1", "first", "1", "last", "1",
-          "copies", "1");
+          "format",
+          "A4 3 x 8",
+          "printer",
+          "As it comes",
+          "start",
+          "1",
+          "first",
+          "1",
+          "last",
+          "1",
+          "copies",
+          "1");
 
   @Autowired private MockMvcTester browser;
   @Autowired private JdbcClient jdbc;
@@ -81,7 +91,11 @@ class LabelPagesTest {
 
   @ParameterizedTest
   @CsvSource({
-    "TRAY, /bench/trays/", "LOT, /containers/", "PLANT, /plants/", "PLOT, /trials/", "POSITION, /accessions/"
+    "TRAY, /bench/trays/",
+    "LOT, /containers/",
+    "PLANT, /plants/",
+    "PLOT, /trials/",
+    "POSITION, /accessions/"
   })
   void every_kind_of_label_opens_a_page(String kind, String path) {
     for (String code :
@@ -159,7 +173,7 @@ class LabelPagesTest {
   @CsvSource({
     "/s/G0013, 404, a character is wrong",
     "/s/ZZZYQ, 404, No label of ours bears ZZZYQ",
-    "/scan?code=hello, 200, five or six letters and figures",
+    "/scan?code=hello there, 200, five or six letters and figures",
     "/scan, 200, Scan the square",
   })
   void a_wrong_code_gets_the_box_again(String path, int status, String sentence) {
@@ -202,7 +216,16 @@ class LabelPagesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", "-1", "NaN", "1e400", "999999999", "0", "3,5", "<b>", "99999999999999999999", "\u202e"
+        "",
+        "-1",
+        "NaN",
+        "1e400",
+        "999999999",
+        "0",
+        "3,5",
+        "<b>",
+        "99999999999999999999",
+        "\u202e"
       })
   void no_value_in_a_format_or_a_printer_is_our_fault(String value) {
     for (String field : formatWith("name", "X").keySet()) {
@@ -225,8 +248,26 @@ class LabelPagesTest {
     Map<String, String> format =
         new java.util.TreeMap<>(
             Map.of(
-                "paperWidth", "210", "paperHeight", "297", "across", "3", "down", "8", "left", "6",
-                "top", "9", "width", "64", "height", "34", "stepRight", "67", "stepDown", "35"));
+                "paperWidth",
+                "210",
+                "paperHeight",
+                "297",
+                "across",
+                "3",
+                "down",
+                "8",
+                "left",
+                "6",
+                "top",
+                "9",
+                "width",
+                "64",
+                "height",
+                "34",
+                "stepRight",
+                "67",
+                "stepDown",
+                "35"));
     format.put("name", "N" + UUID.randomUUID());
     format.put(field, value);
     return format;

@@ -25,7 +25,12 @@ import trialwood.testing.Statements;
 class PageStatementsTest {
 
   private static final List<String> PAGES =
-      List.of("/candidates", "/gates/field", "/gates/propagation", "/bench/runs/MIST-9");
+      List.of(
+          "/candidates",
+          "/gates/field",
+          "/gates/propagation",
+          "/bench/runs/MIST-9",
+          "/labels/runs/MIST-9");
 
   @Autowired private MockMvcTester mvc;
   @Autowired private SecondNursery nursery;

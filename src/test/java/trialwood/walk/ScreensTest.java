@@ -27,6 +27,7 @@ class ScreensTest {
               "candidates", "/candidates",
               "candidate", "/candidates/C18-03",
               "run", "/bench/runs/R22",
+              "labels", "/labels/runs/R22",
               "gate-day", "/gates/trial",
               "decision", "/gates/trial/A18-01",
               "trial", "/trials/T1/traits/BLOOM",

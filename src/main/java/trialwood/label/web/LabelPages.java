@@ -1,19 +1,18 @@
 package trialwood.label.web;
 
+import jakarta.servlet.http.HttpServletRequest;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
-import org.springframework.web.bind.annotation.CookieValue;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -55,10 +54,10 @@ class LabelPages {
   String choose(
       @PathVariable String list,
       @PathVariable String code,
-      @CookieValue(name = LastChoice.COOKIE, required = false) @Nullable String last,
+      HttpServletRequest request,
       Model page) {
     List<Bearer> listed = listed(list, code);
-    LastChoice chosen = LastChoice.read(last);
+    LastChoice chosen = LastChoice.of(request);
     page.addAttribute(
         "form",
         new LabelForm(

@@ -1,5 +1,7 @@
 package trialwood.label.web;
 
+import jakarta.servlet.http.Cookie;
+import jakarta.servlet.http.HttpServletRequest;
 import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
@@ -7,8 +9,8 @@ import java.time.Duration;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseCookie;
+import org.springframework.web.util.WebUtils;
 
 /**
  * What was chosen when labels were last printed from this device, kept by its browser: paper and
@@ -18,26 +20,28 @@ import org.springframework.http.ResponseCookie;
  */
 record LastChoice(String format, String printer, String start) {
 
-  static final String COOKIE = "labels";
+  private static final String COOKIE = "labels";
 
   private static final String BREAK = "~";
   private static final Duration KEPT = Duration.ofDays(365);
 
-  /** Reads what a browser kept; where it kept nothing, or something else, nothing is chosen yet. */
-  static LastChoice read(@Nullable String cookie) {
-    if (cookie == null) {
-      return new LastChoice("", "", "1");
-    }
+  private static final LastChoice NONE = new LastChoice("", "", "1");
+
+  /** What the browser kept; where it kept nothing, or something else, nothing is chosen yet. */
+  static LastChoice of(HttpServletRequest request) {
+    Cookie kept = WebUtils.getCookie(request, COOKIE);
+    return kept == null ? NONE : read(kept.getValue());
+  }
+
+  private static LastChoice read(String kept) {
     try {
       List<String> parts =
-          Stream.of(cookie.split(BREAK, -1))
+          Stream.of(kept.split(BREAK, -1))
               .map(part -> URLDecoder.decode(part, StandardCharsets.UTF_8))
               .toList();
-      return parts.size() == 3
-          ? new LastChoice(parts.get(0), parts.get(1), parts.get(2))
-          : read(null);
+      return parts.size() == 3 ? new LastChoice(parts.get(0), parts.get(1), parts.get(2)) : NONE;
     } catch (IllegalArgumentException notOurs) {
-      return read(null);
+      return NONE;
     }
   }
 
