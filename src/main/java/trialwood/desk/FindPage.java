@@ -3,6 +3,7 @@ package trialwood.desk;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Controller;
@@ -11,18 +12,21 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.util.UriUtils;
 import trialwood.record.CodeKey;
+import trialwood.unit.ShortCode;
 import trialwood.web.ForStaff;
 
-/** One box: a code, a tag, a tray label, a name, part of any. */
+/** One box: a code, a tag, a tray label, a name, part of any; or the code scanned from a label. */
 @Controller
 class FindPage {
 
   private static final int MOST = 40;
 
   private final JdbcClient jdbc;
+  private final Signpost signpost;
 
-  FindPage(JdbcClient jdbc) {
+  FindPage(JdbcClient jdbc, Signpost signpost) {
     this.jdbc = jdbc;
+    this.signpost = signpost;
   }
 
   /**
@@ -47,6 +51,10 @@ class FindPage {
     List<Hit> exact = hits.stream().filter(hit -> CodeKey.of(hit.text()).equals(key)).toList();
     if (exact.size() == 1) {
       return "redirect:" + exact.get(0).href();
+    }
+    Optional<String> labelled = ShortCode.readIfAny(q).flatMap(signpost::to);
+    if (exact.isEmpty() && labelled.isPresent()) {
+      return "redirect:" + labelled.get();
     }
     model.addAttribute("q", q);
     model.addAttribute("hits", hits);

@@ -26,7 +26,8 @@ class GroundPage {
       long benches,
       long checks,
       long policies,
-      long routes) {}
+      long routes,
+      long papers) {}
 
   @GetMapping("/ground")
   @ForStaff
@@ -43,7 +44,8 @@ class GroundPage {
                        (select count(*) from bench) as benches,
                        (select count(*) from crop_check) as checks,
                        (select count(*) from gate_policy) as policies,
-                       (select count(*) from filing_route) as routes
+                       (select count(*) from filing_route) as routes,
+                       (select count(*) from label_format) as papers
                 """)
             .query(Counts.class)
             .single());

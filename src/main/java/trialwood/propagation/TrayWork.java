@@ -74,6 +74,14 @@ public class TrayWork implements WorkSource {
         .toList();
   }
 
+  /** What is due on one tray. */
+  public Optional<DueWork> due(String tray, LocalDate today) {
+    return open().stream()
+        .filter(open -> open.tray().equals(tray))
+        .findFirst()
+        .flatMap(open -> open.due(today).map(due -> open.work(due, today)));
+  }
+
   private List<OpenTray> open() {
     return jdbc.sql(
             """

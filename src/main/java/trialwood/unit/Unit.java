@@ -1,6 +1,7 @@
 package trialwood.unit;
 
 import jakarta.persistence.Entity;
+import jakarta.persistence.EntityListeners;
 import jakarta.persistence.EnumType;
 import jakarta.persistence.Enumerated;
 import jakarta.persistence.Id;
@@ -12,6 +13,7 @@ import trialwood.record.CodeKey;
 
 /** A physical thing with a label: records hang on it, and ties say whose plant it is. */
 @Entity
+@EntityListeners(ShortCodes.class)
 public class Unit {
 
   @Id

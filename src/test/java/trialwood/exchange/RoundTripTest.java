@@ -6,11 +6,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** What goes out comes back: the demo, its export, and the export of the export. */
 @ExchangeTest
@@ -20,6 +22,7 @@ class RoundTripTest {
   @Autowired private Sheets sheets;
   @Autowired private Import imports;
   @Autowired private Export export;
+  @Autowired private JdbcClient jdbc;
 
   @BeforeEach
   void an_empty_record() {
@@ -35,15 +38,19 @@ class RoundTripTest {
     Map<Sheet, byte[]> first = exportAll();
     refuseAgain(first);
 
+    assertThat(codes(first)).as("one code for each label, and a head").hasSize(units() + 1);
+
     an_empty_record();
     first.forEach(this::take);
     Map<Sheet, byte[]> second = exportAll();
 
     for (Sheet sheet : sheets.all()) {
       assertThat(text(second.get(sheet))).as(sheet.name()).isEqualTo(text(first.get(sheet)));
-      assertThat(text(first.get(sheet)).lines())
-          .as(sheet.name())
-          .hasSameSizeAs(DemoFiles.text(sheet).lines().toList());
+      if (!sheet.name().equals("short-codes")) {
+        assertThat(text(first.get(sheet)).lines())
+            .as(sheet.name())
+            .hasSameSizeAs(DemoFiles.text(sheet).lines().toList());
+      }
     }
   }
 
@@ -75,6 +82,18 @@ class RoundTripTest {
       files.put(sheet, out.toByteArray());
     }
     return files;
+  }
+
+  /** The demo's labels get their codes as they are taken in. */
+  private static List<String> codes(Map<Sheet, byte[]> files) {
+    return files.entrySet().stream()
+        .filter(file -> file.getKey().name().equals("short-codes"))
+        .flatMap(file -> text(file.getValue()).lines())
+        .toList();
+  }
+
+  private int units() {
+    return jdbc.sql("select count(*) from unit").query(Integer.class).single();
   }
 
   private static String text(byte[] file) {

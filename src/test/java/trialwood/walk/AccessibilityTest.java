@@ -38,6 +38,8 @@ class AccessibilityTest {
     "/bench/map?on=2022-06-30",
     "/bench/trays/22-A18-04-3/place",
     "/bench/trays/22-A18-04-3/final-count",
+    "/scan",
+    "/labels/runs/R22",
     "/containers/22-C18-03-G1",
     "/containers/26-C18-03-L1/count",
     "/containers/26-C18-03-L1/cut",
@@ -69,6 +71,11 @@ class AccessibilityTest {
     "/ground/checks",
     "/ground/gates",
     "/ground/routes",
+    "/ground/labels",
+    "/ground/labels/A4%203%20x%208",
+    "/ground/new-labels",
+    "/ground/printers/As%20it%20comes",
+    "/ground/new-printer",
     "/people"
   };
 

@@ -185,6 +185,23 @@ class Browser implements AutoCloseable {
     }
   }
 
+  /** Types at a scanner's speed into the box that has the focus, and waits for the next page. */
+  void scan(String keys) {
+    stay();
+    driver.switchTo().activeElement().sendKeys(keys);
+    patience.until(left -> hasLeft());
+  }
+
+  /** The name of the box that has the focus. */
+  String focused() {
+    return driver.switchTo().activeElement().getDomAttribute("name");
+  }
+
+  /** Until the same code counts as scanned anew. */
+  void waitBeyondDoubleRead() {
+    driver.executeAsyncScript("setTimeout(arguments[0], 1100)");
+  }
+
   void type(String field, String text) {
     WebElement box = driver.findElement(By.name(field));
     box.clear();

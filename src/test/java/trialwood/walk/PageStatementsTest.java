@@ -35,7 +35,8 @@ class PageStatementsTest {
           "/bench/runs/MIST-9",
           "/bench/runs/MIST-9/batches/new",
           "/bench/runs/MIST-9/plan",
-          "/bench/map");
+          "/bench/map",
+          "/labels/runs/MIST-9");
 
   @Autowired private MockMvcTester mvc;
   @Autowired private SecondNursery nursery;

@@ -28,6 +28,7 @@ class ScreensTest {
               "candidate", "/candidates/C18-03",
               "run", "/bench/runs/R22",
               "bench-map", "/bench/map?on=2022-06-30",
+              "labels", "/labels/runs/R22",
               "gate-day", "/gates/trial",
               "decision", "/gates/trial/A18-01",
               "trial", "/trials/T1/traits/BLOOM",

@@ -1,10 +1,14 @@
 package trialwood.propagation.web;
 
+import java.time.Clock;
+import java.time.LocalDate;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
+import trialwood.propagation.TraySheet;
 import trialwood.propagation.TraySheets;
+import trialwood.propagation.TrayWork;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
 
@@ -13,15 +17,21 @@ import trialwood.web.NotFound;
 class TrayPages {
 
   private final TraySheets sheets;
+  private final TrayWork work;
+  private final Clock clock;
 
-  TrayPages(TraySheets sheets) {
+  TrayPages(TraySheets sheets, TrayWork work, Clock clock) {
     this.sheets = sheets;
+    this.work = work;
+    this.clock = clock;
   }
 
   @GetMapping("/bench/trays/{label}")
   @ForStaff
   String tray(@PathVariable String label, Model model) {
-    model.addAttribute("sheet", sheets.of(label).orElseThrow(NotFound.of("tray " + label)));
+    TraySheet sheet = sheets.of(label).orElseThrow(NotFound.of("tray " + label));
+    model.addAttribute("sheet", sheet);
+    model.addAttribute("due", work.due(sheet.line().tray(), LocalDate.now(clock)).orElse(null));
     return "bench/tray";
   }
 }
