@@ -44,6 +44,9 @@ public class Forms {
   /** The mark of a form that is shown once more before it is stored; see {@link KeptFormPage}. */
   static final String LOOK_AGAIN = "lookAgain";
 
+  /** On a request whose form is stored; see {@link OutboxAnswers}. */
+  static final String STORED = Forms.class.getName() + ".stored";
+
   private static final Pattern WORD_BREAK = Pattern.compile("_(\\p{L})");
 
   private final Submissions submissions;
@@ -98,7 +101,11 @@ public class Forms {
       }
       Refused.changedMeanwhile().problems().forEach(problem -> say(problem, form, said));
     }
-    return !said.hasErrors();
+    if (said.hasErrors()) {
+      return false;
+    }
+    request.setAttribute(STORED, true);
+    return true;
   }
 
   private static void say(Problem problem, Form form, BindingResult said) {
