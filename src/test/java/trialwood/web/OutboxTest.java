@@ -73,8 +73,7 @@ class OutboxTest {
 
   @Test
   void being_sent_to_sign_in_is_not_taken_for_stored() {
-    assertThat(
-            browser.post().uri("/people/new").header(OutboxAnswers.HEADER, "e1").with(csrf()))
+    assertThat(browser.post().uri("/people/new").header(OutboxAnswers.HEADER, "e1").with(csrf()))
         .hasStatus3xxRedirection()
         .doesNotContainHeader(OutboxAnswers.NEXT);
   }
