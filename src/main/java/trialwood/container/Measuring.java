@@ -63,7 +63,9 @@ public class Measuring {
 
   /**
    * Keeps the lines that can be kept. A value that can hardly follow the plant's last one is kept
-   * only with a word on what was found; question and answer are kept beside it.
+   * only with a word on what was found; question and answer are kept beside it. A value that is on
+   * record already is kept once, so that a sheet whose answer was lost on the way can be sent
+   * again.
    *
    * @return what is wrong with the other lines, by plant; each problem's field is a trait's code
    * @throws Refused when the day lies ahead
@@ -180,6 +182,9 @@ public class Measuring {
     }
 
     void take(Trait trait, Reading reading, Optional<Earlier> earlier) {
+      if (earlier.filter(it -> it.says(reading, on)).isPresent()) {
+        return;
+      }
       if (earlier.filter(it -> it.on().equals(on)).isPresent()) {
         wrong(
             trait,

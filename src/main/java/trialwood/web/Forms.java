@@ -75,6 +75,22 @@ public class Forms {
    * @return whether the form is stored, now or by an earlier sending
    */
   public boolean store(@Nullable Form form, BindingResult said, Runnable work) {
+    return store(form, said, work, false);
+  }
+
+  /**
+   * Stores a form of many lines, of which good ones are stored though others are not. A second
+   * arrival does the work again, so that what was wrong with the others is said again: if the first
+   * answer was lost on the way, nobody has heard of it.
+   *
+   * @param work tolerates that it was done before
+   */
+  public boolean storeLines(@Nullable Form form, BindingResult said, Runnable work) {
+    return store(form, said, work, true);
+  }
+
+  private boolean store(
+      @Nullable Form form, BindingResult said, Runnable work, boolean alsoTheSecond) {
     if (said.hasErrors() || form == null) {
       return false;
     }
@@ -89,7 +105,7 @@ public class Forms {
     try {
       transaction.executeWithoutResult(
           status -> {
-            if (submissions.first(form.formKey())) {
+            if (submissions.first(form.formKey()) || alsoTheSecond) {
               work.run();
             }
           });

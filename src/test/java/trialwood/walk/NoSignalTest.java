@@ -47,6 +47,9 @@ class NoSignalTest {
   @BeforeEach
   void the_tray_was_opened_before_the_signal_went() throws IOException {
     jdbc.sql("delete from tray_look").update();
+    jdbc.sql("delete from final_count where tray_id = (select id from unit where label = ?)")
+        .param("M9-31-3")
+        .update();
     cable = new Cable(port);
     phone = Browser.phone(cable.port(), storage);
     phone.signIn("piet", SecondNursery.PASSWORD);
@@ -162,7 +165,7 @@ class NoSignalTest {
     phone.signOut();
     phone.signIn("piet", SecondNursery.PASSWORD);
     phone.untilOutboxSays("all sent");
-    assertThat(jdbc.sql("select recorded_by from tray_look").query(String.class).list())
+    assertThat(jdbc.sql("select account from tray_look").query(String.class).list())
         .containsExactly("piet");
   }
 

@@ -100,7 +100,7 @@ class MeasurePages {
     SheetReading sheet = SheetReading.of(form, columns, names(lot).keySet());
     List<PlantValues> good = sheet.good();
     Map<UUID, List<Problem>> wrong = new LinkedHashMap<>(sheet.wrong());
-    if (!forms.store(form, said, () -> wrong.putAll(measuring.keep(good, on, form.by())))) {
+    if (!forms.storeLines(form, said, () -> wrong.putAll(measuring.keep(good, on, form.by())))) {
       return page(lot, columns, model);
     }
     long stored = good.stream().filter(line -> !wrong.containsKey(line.plantId())).count();
