@@ -17,13 +17,15 @@ document.addEventListener("outbox", ({ detail: { entries, sender } }) => {
   list.replaceChildren(...entries.map((entry) => sheet(entry, sender)));
 });
 
+const by = ({ account, initials }) => (account === initials ? account : `${account} (${initials})`);
+
 function sheet(entry, sender) {
   const item = pattern.cloneNode(true).firstElementChild;
   const part = (name) => item.querySelector(`.${name}`);
   const refused = entry.state === "refused";
   const others = sender?.account && entry.account !== sender.account;
   item.querySelector("h2").textContent = entry.title;
-  part("when").textContent = `typed ${at(entry.typedAt)} as ${entry.account} (${entry.initials})`;
+  part("when").textContent = `typed ${at(entry.typedAt)} as ${by(entry)}`;
   part("state").textContent = stateOf(entry, others);
   fill(part("reasons"), entry.reasons.map((reason) => [["li", reason]]));
   fill(part("facts"), entry.said.map(([name, text]) => [["dt", name], ["dd", text]]));

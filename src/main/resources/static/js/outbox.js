@@ -16,16 +16,16 @@ document.addEventListener("submit", (event) => {
 });
 
 async function keep(form, submitter) {
-  const entry = await entryOf(form, submitter);
+  let entry;
   try {
+    entry = await entryOf(form, submitter);
     await store.put(entry);
   } catch {
-    form.elements.formKey.value = entry.key;
     return form.submit();
   }
   navigator.storage.persist?.();
   const { next } = await flush();
-  location.assign(next.get(entry.key) ?? (await wayBack()));
+  location.assign(next.get(entry.key) ?? (await wayOn()));
 }
 
 async function entryOf(form, submitter) {
@@ -63,11 +63,16 @@ async function sheetKey(form, fields) {
   return key;
 }
 
-// Without a signal, back to the list one came from, if the device has it.
-async function wayBack() {
-  const kept = document.referrer && (await caches.match(document.referrer, { ignoreVary: true }));
-  return !isSignedOut() && kept ? document.referrer : `${device.root}outbox`;
+// Without a signal: on to what this page leads to, or back to the list one came from, if it is here.
+async function wayOn() {
+  const next = document.querySelector("main a[data-ahead]")?.href;
+  const before = document.referrer;
+  if (next && (await kept(next))) return next;
+  const list = before && !isSignedOut() && (await kept(before));
+  return list && !(await list.text()).includes(" data-outbox") ? before : `${device.root}outbox`;
 }
+
+const kept = (address) => caches.match(address, { ignoreVary: true });
 
 async function flush() {
   const sent = await sendAll();
@@ -90,7 +95,7 @@ async function show() {
   link.textContent = words.join(" · ") || allSent();
   line.classList.toggle("waits", entries.length > 0);
   if (line.textContent !== link.textContent) line.replaceChildren(...(link.textContent ? [link] : []));
-  mark(new Set(waiting.map((entry) => entry.address)));
+  mark(new Set(waiting.map((entry) => new URL(entry.address).pathname)));
   document.dispatchEvent(new CustomEvent("outbox", { detail: { entries, sender } }));
 }
 
@@ -101,9 +106,9 @@ function allSent() {
 }
 
 // On a list, what has been typed but is not sent.
-function mark(addresses) {
+function mark(paths) {
   document.querySelectorAll("a[data-ahead]").forEach((link) => {
-    link.classList.toggle("typed", addresses.has(link.href));
+    link.classList.toggle("typed", paths.has(link.pathname));
   });
 }
 

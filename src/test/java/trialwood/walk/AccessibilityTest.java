@@ -47,7 +47,9 @@ class AccessibilityTest {
     "/ground/checks",
     "/ground/gates",
     "/ground/routes",
-    "/people"
+    "/people",
+    "/outbox",
+    "/no-signal"
   };
 
   @LocalServerPort private int port;

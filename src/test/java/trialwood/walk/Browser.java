@@ -121,6 +121,10 @@ class Browser implements AutoCloseable {
     patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".viewer")));
   }
 
+  boolean sessionCookieIsSecure() {
+    return driver.manage().getCookieNamed("JSESSIONID").isSecure();
+  }
+
   void signOut() {
     leave(driver.findElement(By.cssSelector(".viewer button")));
   }
