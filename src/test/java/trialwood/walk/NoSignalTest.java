@@ -15,15 +15,18 @@ import org.springframework.context.annotation.Import;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.context.ActiveProfiles;
 import org.springframework.test.context.TestPropertySource;
+import org.springframework.transaction.support.TransactionTemplate;
+import trialwood.container.Nursery;
 
 /** At a bench where the signal goes and comes back. The way to the application is really cut. */
 @Served
 @ActiveProfiles("test")
 @TestPropertySource(properties = "trialwood.nursery=The far bench")
-@Import(SecondNursery.class)
+@Import({SecondNursery.class, Nursery.class})
 class NoSignalTest {
 
   private static final String TRAY = "/bench/trays/M9-31-3";
+  private static final String LOT = "/containers/M9-31-G1";
 
   /** The fields of the first entry that waits, as they are sent. */
   private static final String BODY =
@@ -40,8 +43,17 @@ class NoSignalTest {
   private Browser phone;
 
   @BeforeAll
-  static void moveIn(@Autowired SecondNursery nursery) throws IOException {
+  static void moveIn(
+      @Autowired SecondNursery nursery,
+      @Autowired Nursery yard,
+      @Autowired TransactionTemplate transaction)
+      throws IOException {
     nursery.moveIn();
+    transaction.executeWithoutResult(
+        opened -> {
+          yard.height();
+          yard.numbered(yard.lot("M9-31-G1", "WX-31", 20), "M9-31-G1", 2);
+        });
   }
 
   @BeforeEach
@@ -54,8 +66,8 @@ class NoSignalTest {
     phone = Browser.phone(cable.port(), storage);
     phone.signIn("piet", SecondNursery.PASSWORD);
     phone.open(TRAY);
-    untilKept("/look");
-    untilKept("/final-count");
+    untilKept(TRAY + "/look");
+    untilKept(TRAY + "/final-count");
     cable.cut();
   }
 
@@ -134,6 +146,40 @@ class NoSignalTest {
   }
 
   @Test
+  void a_measuring_sheet_comes_back_with_its_bad_line_only_and_a_lot_is_counted_once()
+      throws IOException {
+    int before = measured();
+    cable.mend();
+    phone.open(LOT);
+    untilKept(LOT + "/measure");
+    untilKept(LOT + "/count");
+    cable.cut();
+    phone.follow("Measure");
+    phone.type("lines[0].cells[0]", "61");
+    phone.type("lines[1].cells[0]", "sixty");
+    phone.press("Save");
+    phone.untilOutboxSays("1 not sent yet");
+    phone.follow("Count");
+    phone.type("alive", "20");
+    phone.press("Save the count");
+    phone.untilOutboxSays("2 not sent yet");
+    assertThat(phone.path()).isEqualTo(LOT);
+
+    cable.mend();
+    phone.open("/outbox");
+    phone.untilOutboxSays("1 came back");
+    assertThat(phone.text()).contains("is no number").doesNotContain("not sent yet ·");
+    assertThat(measured()).isEqualTo(before + 1);
+    assertThat(jdbc.sql("select count(*) from lot_count").query(Integer.class).single()).isOne();
+    phone.follow("Put it right");
+    assertThat(phone.typed("lines[0].cells[0]")).isEqualTo("sixty");
+    phone.type("lines[0].cells[0]", "60");
+    phone.press("Save");
+    phone.untilOutboxSays("all sent");
+    assertThat(measured()).isEqualTo(before + 2);
+  }
+
+  @Test
   void after_three_weeks_a_restart_and_the_end_of_the_session_it_is_sent_by_who_typed_it()
       throws IOException {
     look("4");
@@ -191,10 +237,10 @@ class NoSignalTest {
     phone.press("Save the look");
   }
 
-  private void untilKept(String form) {
+  private void untilKept(String page) {
     phone.ask(
         "while (!await caches.match('%s')) await new Promise((on) => setTimeout(on, 100)); done();"
-            .formatted(TRAY + form));
+            .formatted(page));
   }
 
   /** A second arrival of what was sent before. */
@@ -210,6 +256,10 @@ class NoSignalTest {
 
   private int looks() {
     return jdbc.sql("select count(*) from tray_look").query(Integer.class).single();
+  }
+
+  private int measured() {
+    return jdbc.sql("select count(*) from observation").query(Integer.class).single();
   }
 
   private int closings() {
