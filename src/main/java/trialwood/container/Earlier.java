@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import trialwood.crop.Trait;
+import trialwood.observation.Reading;
 import trialwood.web.Measures;
 
 /**
@@ -21,6 +22,16 @@ record Earlier(LocalDate on, @Nullable BigDecimal value) {
   private static final double NEAR = 0.08;
 
   private static final double SHRUNK = 0.9;
+
+  /** Whether the reading is this very value, taken down before. */
+  boolean says(Reading reading, LocalDate day) {
+    return on.equals(day)
+        && (value == null ? reading.number() == null : isSame(value, reading.number()));
+  }
+
+  private static boolean isSame(BigDecimal value, @Nullable BigDecimal number) {
+    return number != null && value.compareTo(number) == 0;
+  }
 
   /** The question, or empty where nothing is odd. */
   Optional<String> question(Trait trait, BigDecimal now, LocalDate day) {

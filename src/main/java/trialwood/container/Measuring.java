@@ -95,9 +95,12 @@ public class Measuring {
             .formatted(trait.name(), 100 * cv, n));
   }
 
-  /** Keeps what was asked about a lot's sheet as a whole, with the answer. */
+  /** Keeps what was asked about a lot's sheet as a whole, with the answer; once. */
   @Transactional
   public void answered(UUID lotId, LocalDate on, Checked checked, @Nullable UUID personId) {
+    if (doubts.existsByUnitIdAndOnDateAndQuestion(lotId, on, checked.asked())) {
+      return;
+    }
     Recorded recorded = recorder.by(personId);
     Doubt doubt = new Doubt(lotId, on, checked.asked(), recorded);
     doubt.answer(checked.checked(), recorded);
@@ -112,7 +115,9 @@ public class Measuring {
 
   /**
    * Keeps the lines that can be kept. A value that can hardly follow the plant's last one is kept
-   * only with a word on what was found; question and answer are kept beside it.
+   * only with a word on what was found; question and answer are kept beside it. A value that is on
+   * record already is kept once, so that a sheet whose answer was lost on the way can be sent
+   * again.
    *
    * @return what is wrong with the other lines, by plant; each problem's field is a trait's code
    * @throws Refused when the day lies ahead
@@ -229,6 +234,9 @@ public class Measuring {
     }
 
     void take(Trait trait, Reading reading, Optional<Earlier> earlier) {
+      if (earlier.filter(it -> it.says(reading, on)).isPresent()) {
+        return;
+      }
       if (earlier.filter(it -> it.on().equals(on)).isPresent()) {
         wrong(
             trait,

@@ -1,5 +1,6 @@
 package trialwood.unit;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.JpaRepository;
@@ -8,4 +9,6 @@ import org.springframework.data.jpa.repository.JpaRepository;
 public interface Doubts extends JpaRepository<Doubt, UUID> {
 
   List<Doubt> findByUnitIdOrderByOnDate(UUID unitId);
+
+  boolean existsByUnitIdAndOnDateAndQuestion(UUID unitId, LocalDate onDate, String question);
 }

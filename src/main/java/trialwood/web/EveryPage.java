@@ -15,10 +15,17 @@ class EveryPage {
   private final Doors doors;
   private final Measures measures;
 
-  EveryPage(@Value("${trialwood.nursery}") String nursery, Doors doors, Measures measures) {
+  private final Edition edition;
+
+  EveryPage(
+      @Value("${trialwood.nursery}") String nursery,
+      Doors doors,
+      Measures measures,
+      Edition edition) {
     this.nursery = nursery;
     this.doors = doors;
     this.measures = measures;
+    this.edition = edition;
   }
 
   @ModelAttribute("viewer")
@@ -26,11 +33,21 @@ class EveryPage {
     return account == null
         ? null
         : new Viewer(
-            nursery, account.role().word(), account.initials(), doors.places(account.role()));
+            nursery,
+            account.getUsername(),
+            account.role().word(),
+            account.initials(),
+            doors.places(account.role()));
   }
 
   @ModelAttribute("measures")
   Measures measures() {
     return measures;
+  }
+
+  /** Tells a device which keeps pages when they are of another edition. */
+  @ModelAttribute("edition")
+  String edition() {
+    return edition.mark();
   }
 }

@@ -44,6 +44,9 @@ public class Forms {
   /** The mark of a form that is shown once more before it is stored; see {@link KeptFormPage}. */
   static final String LOOK_AGAIN = "lookAgain";
 
+  /** On a request whose form is stored; see {@link OutboxAnswers}. */
+  static final String STORED = Forms.class.getName() + ".stored";
+
   private static final Pattern WORD_BREAK = Pattern.compile("_(\\p{L})");
 
   private final Submissions submissions;
@@ -72,6 +75,22 @@ public class Forms {
    * @return whether the form is stored, now or by an earlier sending
    */
   public boolean store(@Nullable Form form, BindingResult said, Runnable work) {
+    return store(form, said, work, false);
+  }
+
+  /**
+   * Stores a form of many lines, of which good ones are stored though others are not. A second
+   * arrival does the work again, so that what was wrong with the others is said again: if the first
+   * answer was lost on the way, nobody has heard of it.
+   *
+   * @param work tolerates that it was done before
+   */
+  public boolean storeLines(@Nullable Form form, BindingResult said, Runnable work) {
+    return store(form, said, work, true);
+  }
+
+  private boolean store(
+      @Nullable Form form, BindingResult said, Runnable work, boolean alsoTheSecond) {
     if (said.hasErrors() || form == null) {
       return false;
     }
@@ -86,7 +105,7 @@ public class Forms {
     try {
       transaction.executeWithoutResult(
           status -> {
-            if (submissions.first(form.formKey())) {
+            if (submissions.first(form.formKey()) || alsoTheSecond) {
               work.run();
             }
           });
@@ -98,7 +117,11 @@ public class Forms {
       }
       Refused.changedMeanwhile().problems().forEach(problem -> say(problem, form, said));
     }
-    return !said.hasErrors();
+    if (said.hasErrors()) {
+      return false;
+    }
+    request.setAttribute(STORED, true);
+    return true;
   }
 
   private static void say(Problem problem, Form form, BindingResult said) {

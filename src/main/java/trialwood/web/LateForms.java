@@ -13,7 +13,7 @@ import org.springframework.stereotype.Component;
 
 /**
  * Keeps a form whose token ended with its session and leads to {@link KeptFormPage}, by way of the
- * sign-in page if need be; refuses everything else.
+ * sign-in page if need be; refuses everything else. What a device's outbox sends it keeps itself.
  */
 @Component
 class LateForms implements AccessDeniedHandler {
@@ -25,7 +25,9 @@ class LateForms implements AccessDeniedHandler {
       HttpServletRequest request, HttpServletResponse answer, AccessDeniedException denied)
       throws IOException, ServletException {
     Optional<KeptForm> form =
-        denied instanceof CsrfException ? KeptForm.of(request) : Optional.empty();
+        denied instanceof CsrfException && !OutboxAnswers.sent(request)
+            ? KeptForm.of(request)
+            : Optional.empty();
     if (form.isEmpty()) {
       refusal.handle(request, answer, denied);
       return;

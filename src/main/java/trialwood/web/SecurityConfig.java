@@ -36,7 +36,7 @@ class SecurityConfig {
                 requests
                     .dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD)
                     .permitAll()
-                    .requestMatchers("/css/**", "/js/**", "/icon.svg")
+                    .requestMatchers("/css/**", "/js/**", "/icon.svg", DeviceScript.ADDRESS)
                     .permitAll()
                     .anyRequest()
                     .access(doors))

@@ -1,9 +1,9 @@
 // A day back, a day on: most dates typed on a bench are today or yesterday.
 const months = "Jan Feb Mar Apr May Jun Jul Aug Sep Oct Nov Dec".split(" ");
-const shown = (date) =>
+export const shown = (date) =>
   `${date.getUTCDate()} ${months[date.getUTCMonth()]} ${date.getUTCFullYear()}`;
 
-function read(text) {
+export function read(text) {
   const words = text.trim().match(/^(\d{1,2}) ([A-Za-z]{3})[a-z]* (\d{4})$/);
   const iso = text.trim().match(/^(\d{4})-(\d{2})-(\d{2})$/);
   if (iso) return new Date(Date.UTC(iso[1], iso[2] - 1, iso[3]));

@@ -76,7 +76,9 @@ class AccessibilityTest {
     "/ground/new-labels",
     "/ground/printers/As%20it%20comes",
     "/ground/new-printer",
-    "/people"
+    "/people",
+    "/outbox",
+    "/no-signal"
   };
 
   @LocalServerPort private int port;

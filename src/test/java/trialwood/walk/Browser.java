@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.deque.html.axecore.results.Rule;
 import com.deque.html.axecore.selenium.AxeBuilder;
 import java.io.File;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
@@ -43,14 +44,30 @@ class Browser implements AutoCloseable {
   private final WebDriverWait patience;
 
   private Browser(int port, int width, int height) {
-    this.root = "http://127.0.0.1:" + port;
-    this.driver = new ChromeDriver(service(), options(width, height));
-    this.patience = new WebDriverWait(driver, Duration.ofSeconds(10));
+    this("http://127.0.0.1:" + port, width, height, new String[0]);
+  }
+
+  private Browser(String root, int width, int height, String... settings) {
+    this.root = root;
+    this.driver = new ChromeDriver(service(), options(width, height).addArguments(settings));
+    this.patience = new WebDriverWait(driver, Duration.ofSeconds(30));
     driver.manage().window().setSize(new Dimension(width, height));
   }
 
   static Browser phone(int port) {
-    Browser phone = new Browser(port, 390, 844);
+    return phone("http://127.0.0.1:" + port);
+  }
+
+  /** A phone that is used again after it was switched off. */
+  static Browser phone(int port, Path storage) {
+    return phone("http://127.0.0.1:" + port, "--user-data-dir=" + storage);
+  }
+
+  /**
+   * @param settings what the phone's owner has set, as Chromium's own switches
+   */
+  static Browser phone(String root, String... settings) {
+    Browser phone = new Browser(root, 390, 844, settings);
     phone.look(390, 844);
     return phone;
   }
@@ -104,6 +121,14 @@ class Browser implements AutoCloseable {
     type("password", password);
     press("Sign in");
     patience.until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(".viewer")));
+  }
+
+  boolean sessionCookieIsSecure() {
+    return driver.manage().getCookieNamed("JSESSIONID").isSecure();
+  }
+
+  void signOut() {
+    leave(driver.findElement(By.cssSelector(".viewer button")));
   }
 
   void open(String path) {
@@ -247,6 +272,30 @@ class Browser implements AutoCloseable {
     return driver
         .findElement(By.xpath("//*[self::tr or self::li][contains(., '%s')]".formatted(words)))
         .getText();
+  }
+
+  /** Waits until the page's line about what is not sent says so. */
+  void untilOutboxSays(String words) {
+    patience.until(
+        ExpectedConditions.textToBePresentInElementLocated(By.className("outbox"), words));
+  }
+
+  /** Waits until these words stand on the page. */
+  void untilSays(String words) {
+    patience.until(ExpectedConditions.textToBePresentInElementLocated(By.tagName("body"), words));
+  }
+
+  /** Presses a button that leads to no other page. */
+  void tap(String words) {
+    WebElement button = button(words);
+    driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
+    button.click();
+  }
+
+  /** What a script of the page's own origin answers; it ends with {@code done(answer)}. */
+  Object ask(String script) {
+    return driver.executeAsyncScript(
+        "const done = arguments[arguments.length - 1]; (async () => {" + script + "})();");
   }
 
   String text() {

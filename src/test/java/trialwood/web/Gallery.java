@@ -47,7 +47,7 @@ class Gallery {
           "gate", Map.of("rows[1].decision", "Say why A18-04 goes against the records"),
           "list", Map.of("rows[1].decision", "1250 cm is taller than this crop grows"));
 
-  record Viewer(String nursery, String role, String initials, List<Place> places) {}
+  record Viewer(String nursery, String account, String role, String initials, List<Place> places) {}
 
   record Place(String key, String label, String href) {}
 
@@ -156,6 +156,7 @@ class Gallery {
     private Viewer viewer() {
       return new Viewer(
           "Pellamore Ridge",
+          "runa",
           "breeder",
           "RA",
           List.of(

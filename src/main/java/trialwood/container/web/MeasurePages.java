@@ -130,7 +130,7 @@ class MeasurePages {
     Map<UUID, List<Problem>> wrong = new LinkedHashMap<>(sheet.wrong());
     Questions questions = new Questions(form.asked(), form.checked());
     boolean stored =
-        forms.store(
+        forms.storeLines(
             form,
             said,
             () -> {
