@@ -2,12 +2,15 @@ package trialwood.propagation;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.record.Check;
+import trialwood.record.Problem;
+import trialwood.record.Questions;
 import trialwood.record.Recorded;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
@@ -17,7 +20,8 @@ import trialwood.web.Measures;
 
 /**
  * What happens to a tray under the mist. Numbers that are impossible in themselves are refused;
- * numbers that contradict an earlier count are kept, and a question is raised.
+ * unusual ones are asked about, and the reason is kept. From a file nobody can be asked: a
+ * contradiction is kept, and a question stays open.
  */
 @Service
 public class TrayRecords {
@@ -27,6 +31,7 @@ public class TrayRecords {
   private final TakenOuts takenOuts;
   private final FinalCounts counts;
   private final TrayRulings rulings;
+  private final TrayQuestions questions;
   private final Doubts doubts;
   private final Recorder recorder;
   private final Clock clock;
@@ -37,6 +42,7 @@ public class TrayRecords {
       TakenOuts takenOuts,
       FinalCounts counts,
       TrayRulings rulings,
+      TrayQuestions questions,
       Doubts doubts,
       Recorder recorder,
       Clock clock) {
@@ -45,16 +51,39 @@ public class TrayRecords {
     this.takenOuts = takenOuts;
     this.counts = counts;
     this.rulings = rulings;
+    this.questions = questions;
     this.doubts = doubts;
     this.recorder = recorder;
     this.clock = clock;
   }
 
-  /** An interim look at a sample. */
+  /**
+   * An interim look from a file: nobody can be asked, so a contradiction stays an open question.
+   */
   @Transactional
   public TrayLook look(UUID trayId, NewLook said, @Nullable UUID personId) {
-    TrayLook look = new TrayLook(take(trayId, said.on()), said, recorder.by(personId));
-    lastLookBefore(trayId, said.on()).ifPresent(last -> askIfMoreAlive(look, last));
+    TrayLook look =
+        new TrayLook(
+            take(trayId, said.on()), said, gone(trayId, said.on(), null), recorder.by(personId));
+    questions
+        .moreAlive(look, null)
+        .ifPresent(question -> ask(trayId, look.onDate(), question, look.recorded()));
+    return looks.save(look);
+  }
+
+  /**
+   * An interim look from a page.
+   *
+   * @param checked why an unusual number is right, once its author was asked
+   * @throws trialwood.record.Asked when a number is unusual and no reason was given
+   */
+  @Transactional
+  public TrayLook look(
+      UUID trayId, NewLook said, @Nullable UUID personId, @Nullable String checked) {
+    Tray tray = take(trayId, said.on());
+    TrayLook look = new TrayLook(tray, said, gone(trayId, said.on(), null), recorder.by(personId));
+    keepAnswered(
+        questions.about(tray, look, null), checked, trayId, look.onDate(), look.recorded());
     return looks.save(look);
   }
 
@@ -65,43 +94,42 @@ public class TrayRecords {
    */
   @Transactional
   public TrayLook correctLook(
-      UUID trayId, UUID earlierId, NewLook said, String reason, @Nullable UUID personId) {
+      UUID trayId,
+      UUID earlierId,
+      NewLook said,
+      String reason,
+      @Nullable UUID personId,
+      @Nullable String checked) {
     Tray tray = take(trayId, said.on());
     refuseUnlessItStands(
         looks.findById(earlierId).filter(it -> it.trayId().equals(trayId)).isPresent(),
         looks.existsBySupersedesId(earlierId));
-    TrayLook look = new TrayLook(tray, said, recorder.by(personId)).insteadOf(earlierId, reason);
-    lastLookBefore(trayId, said.on())
-        .filter(last -> !earlierId.equals(last.id()))
-        .ifPresent(last -> askIfMoreAlive(look, last));
+    TrayLook look =
+        new TrayLook(tray, said, gone(trayId, said.on(), earlierId), recorder.by(personId))
+            .insteadOf(earlierId, reason);
+    keepAnswered(
+        questions.about(tray, look, earlierId), checked, trayId, look.onDate(), look.recorded());
     return looks.save(look);
   }
 
-  private void askIfMoreAlive(TrayLook look, TrayLook last) {
-    if (look.alive() > last.alive()) {
-      ask(
-          look.trayId(),
-          look.onDate(),
-          "%d alive, but %d on %s. Is this the same tray?"
-              .formatted(look.alive(), last.alive(), Measures.day(last.onDate())),
-          look.recorded());
-    }
+  /** Cuttings thrown out dead at earlier looks or taken out up to a day. */
+  private int gone(UUID trayId, LocalDate on, @Nullable UUID instead) {
+    int dead =
+        looks.standing(trayId).stream()
+            .filter(look -> look.onDate().isBefore(on))
+            .filter(look -> instead == null || !instead.equals(look.id()))
+            .mapToInt(TrayLook::deadRemoved)
+            .sum();
+    return dead + takenOuts.soFar(trayId, on).number();
   }
 
   /** Cuttings that leave the tray before its final count. */
   @Transactional
-  public TakenOut takenOut(
-      UUID trayId,
-      LocalDate on,
-      int number,
-      boolean rooted,
-      TakenOut.Fate fate,
-      @Nullable String note,
-      @Nullable UUID personId) {
-    Tray tray = take(trayId, on);
+  public TakenOut takenOut(UUID trayId, NewTakenOut said, @Nullable UUID personId) {
+    Tray tray = take(trayId, said.on());
     Check.that()
         .holds(
-            takenOuts.soFar(trayId).number() + number <= tray.stuck(),
+            takenOuts.soFar(trayId).number() + said.number() <= tray.stuck(),
             "number",
             "More would be taken out than were stuck.")
         .holds(
@@ -109,8 +137,50 @@ public class TrayRecords {
             "number",
             "The final count is in; what comes out now is potted from it.")
         .orRefuse();
-    return takenOuts.save(
-        new TakenOut(tray, on, number, rooted, fate, note, recorder.by(personId)));
+    return takenOuts.save(new TakenOut(tray, said, recorder.by(personId)));
+  }
+
+  /**
+   * Puts what was taken out right; both stay readable. A final count that rests on the earlier
+   * record is asked about.
+   *
+   * @throws Refused without a reason, or when the earlier one was replaced before
+   */
+  @Transactional
+  public TakenOut correctTakenOut(
+      UUID trayId, UUID earlierId, NewTakenOut said, String reason, @Nullable UUID personId) {
+    Tray tray = take(trayId, said.on());
+    Optional<TakenOut> earlier =
+        takenOuts.findById(earlierId).filter(it -> it.trayId().equals(trayId));
+    refuseUnlessItStands(earlier.isPresent(), takenOuts.existsBySupersedesId(earlierId));
+    int others = takenOuts.soFar(trayId).number() - earlier.map(TakenOut::number).orElse(0);
+    Check.that()
+        .holds(
+            others + said.number() <= tray.stuck(),
+            "number",
+            "More would be taken out than were stuck.")
+        .orRefuse();
+    TakenOut right =
+        takenOuts.saveAndFlush(
+            new TakenOut(tray, said, recorder.by(personId)).insteadOf(earlierId, reason));
+    TakenSoFar now = takenOuts.soFar(trayId);
+    counts.standing(trayId).stream()
+        .filter(it -> it.takenOut() != now.number() || it.takenOutRooted() != now.rooted())
+        .findFirst()
+        .ifPresent(
+            count ->
+                ask(
+                    trayId,
+                    right.onDate(),
+                    "The final count of %s rests on %d taken out, %d of them rooted; put right it is %d, %d rooted. Count again?"
+                        .formatted(
+                            Measures.day(count.onDate()),
+                            count.takenOut(),
+                            count.takenOutRooted(),
+                            now.number(),
+                            now.rooted()),
+                    right.recorded()));
+    return right;
   }
 
   /** Declares a tray void, or lets it count again. */
@@ -132,14 +202,18 @@ public class TrayRecords {
     return trays.take(trayId).orElseThrow(() -> new Refused("tray", "There is no such tray."));
   }
 
-  Optional<TrayLook> lastLookBefore(UUID trayId, LocalDate on) {
-    return looks.standing(trayId).stream()
-        .filter(look -> look.onDate().isBefore(on))
-        .reduce((earlier, later) -> later);
-  }
-
   void ask(UUID trayId, LocalDate on, String question, Recorded recorded) {
     doubts.save(new Doubt(trayId, on, question, recorded));
+  }
+
+  /** Keeps what its author was asked about a record, and the answer. */
+  void keepAnswered(
+      Questions asked, @Nullable String reason, UUID trayId, LocalDate on, Recorded recorded) {
+    for (Problem question : asked.answeredBy(reason)) {
+      Doubt doubt = new Doubt(trayId, on, question.sentence(), recorded);
+      doubt.answer(Objects.requireNonNull(reason), recorded);
+      doubts.save(doubt);
+    }
   }
 
   static void refuseUnlessItStands(boolean known, boolean replaced) {

@@ -9,6 +9,7 @@ import org.springframework.stereotype.Component;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
 import org.springframework.validation.BindingResult;
+import trialwood.record.Asked;
 import trialwood.record.Problem;
 import trialwood.record.Refused;
 import trialwood.record.Submissions;
@@ -44,6 +45,11 @@ public class Forms {
   /** The mark of a form that is shown once more before it is stored; see {@link KeptFormPage}. */
   static final String LOOK_AGAIN = "lookAgain";
 
+  /** The mark of what was asked about and may be stored with a reason. */
+  static final String ASKED = "asked";
+
+  private static final String REFUSED = "refused";
+
   private static final Pattern WORD_BREAK = Pattern.compile("_(\\p{L})");
 
   private final Submissions submissions;
@@ -68,7 +74,8 @@ public class Forms {
    *
    * @param form what was bound; null when not even that could be done, and {@code said} says why
    * @param said takes each {@link Problem} of a {@link Refused} beside its field; a problem with a
-   *     field that the form does not have stands on top of the form
+   *     field that the form does not have stands on top of the form An {@link Asked} comes back
+   *     under {@link #ASKED}; {@code fragments/field :: checked} then asks for the reason
    * @return whether the form is stored, now or by an earlier sending
    */
   public boolean store(@Nullable Form form, BindingResult said, Runnable work) {
@@ -91,24 +98,25 @@ public class Forms {
             }
           });
     } catch (Refused refused) {
-      refused.problems().forEach(problem -> say(problem, form, said));
+      String code = refused instanceof Asked ? ASKED : REFUSED;
+      refused.problems().forEach(problem -> say(problem, code, form, said));
     } catch (OptimisticLockingFailureException faster) {
       if (!(form instanceof EditForm)) {
         throw faster;
       }
-      Refused.changedMeanwhile().problems().forEach(problem -> say(problem, form, said));
+      Refused.changedMeanwhile().problems().forEach(problem -> say(problem, REFUSED, form, said));
     }
     return !said.hasErrors();
   }
 
-  private static void say(Problem problem, Form form, BindingResult said) {
+  private static void say(Problem problem, String code, Form form, BindingResult said) {
     String field = WORD_BREAK.matcher(problem.field()).replaceAll(m -> m.group(1).toUpperCase());
     String component = field.split("[.\\[]", 2)[0];
     if (Arrays.stream(form.getClass().getRecordComponents())
         .anyMatch(known -> known.getName().equals(component))) {
-      said.rejectValue(field, "refused", problem.sentence());
+      said.rejectValue(field, code, problem.sentence());
     } else {
-      said.reject("refused", problem.sentence());
+      said.reject(code, problem.sentence());
     }
   }
 }

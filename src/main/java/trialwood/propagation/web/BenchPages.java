@@ -14,13 +14,14 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import trialwood.lineage.Accessions;
 import trialwood.propagation.BenchLists;
+import trialwood.propagation.RoundTray;
+import trialwood.propagation.Rounds;
 import trialwood.propagation.RunTable;
 import trialwood.propagation.RunTreatments;
 import trialwood.propagation.StickingRun;
 import trialwood.propagation.StickingRuns;
 import trialwood.propagation.TrayLikeness;
 import trialwood.propagation.TrayLine;
-import trialwood.propagation.TrayWork;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
 import trialwood.web.Place;
@@ -34,7 +35,7 @@ class BenchPages {
   private final RunTable table;
   private final RunTreatments treatments;
   private final TrayLikeness likeness;
-  private final TrayWork work;
+  private final Rounds rounds;
   private final Accessions accessions;
   private final Clock clock;
 
@@ -44,7 +45,7 @@ class BenchPages {
       RunTable table,
       RunTreatments treatments,
       TrayLikeness likeness,
-      TrayWork work,
+      Rounds rounds,
       Accessions accessions,
       Clock clock) {
     this.bench = bench;
@@ -52,7 +53,7 @@ class BenchPages {
     this.table = table;
     this.treatments = treatments;
     this.likeness = likeness;
-    this.work = work;
+    this.rounds = rounds;
     this.accessions = accessions;
     this.clock = clock;
   }
@@ -62,7 +63,8 @@ class BenchPages {
   @Place(key = "bench", label = "Bench", order = 30)
   String bench(Model model) {
     LocalDate today = LocalDate.now(clock);
-    model.addAttribute("due", work.due(today));
+    model.addAttribute("round", rounds.on(today));
+    model.addAttribute("states", RoundTray.State.values());
     model.addAttribute("today", today);
     model.addAttribute("runs", bench.runs());
     return "bench/bench";

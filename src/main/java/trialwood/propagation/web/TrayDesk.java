@@ -5,8 +5,11 @@ import java.time.LocalDate;
 import org.springframework.stereotype.Component;
 import trialwood.people.Persons;
 import trialwood.propagation.Closing;
+import trialwood.propagation.RootScale;
+import trialwood.propagation.Rounds;
 import trialwood.propagation.TrayRecords;
 import trialwood.propagation.TraySheets;
+import trialwood.propagation.Weanings;
 import trialwood.web.Forms;
 
 /** What every form of a tray works with. */
@@ -15,6 +18,9 @@ record TrayDesk(
     TraySheets sheets,
     TrayRecords records,
     Closing closing,
+    Rounds rounds,
+    RootScale scale,
+    Weanings weanings,
     Persons persons,
     Forms forms,
     Clock clock) {

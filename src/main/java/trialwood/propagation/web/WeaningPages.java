@@ -18,12 +18,16 @@ import trialwood.web.NotFound;
 @RequestMapping("/bench/trays/{label}/weaning")
 class WeaningPages extends TrayFormPages<WeaningPages.WeaningForm> {
 
+  private final TrayDesk desk;
+
   WeaningPages(TrayDesk desk) {
-    super(desk, "bench/weaning");
+    super(desk, "weaning");
+    this.desk = desk;
   }
 
   /**
    * @param corrects the weaning count that this one takes the place of
+   * @param checked why an unusual number is right
    */
   record WeaningForm(
       @Nullable UUID formKey,
@@ -35,7 +39,8 @@ class WeaningPages extends TrayFormPages<WeaningPages.WeaningForm> {
       @Nullable String note,
       @Nullable String by,
       @Nullable String corrects,
-      @Nullable String supersedeReason)
+      @Nullable String supersedeReason,
+      @Nullable String checked)
       implements TrayForm {
 
     static WeaningForm correcting(Weaning weaning) {
@@ -49,11 +54,12 @@ class WeaningPages extends TrayFormPages<WeaningPages.WeaningForm> {
           weaning.note(),
           Objects.toString(weaning.recorded().personId(), null),
           String.valueOf(weaning.id()),
-          "");
+          "",
+          null);
     }
 
     @Override
-    public void record(TrayDesk desk, UUID tray) {
+    public @Nullable UUID record(TrayDesk desk, UUID tray) {
       Entry entry = new Entry();
       NewWeaning weaning =
           new NewWeaning(
@@ -66,14 +72,19 @@ class WeaningPages extends TrayFormPages<WeaningPages.WeaningForm> {
       UUID person = entry.person("by", by);
       Optional<Correction> correction = Correction.read(entry, corrects, supersedeReason);
       entry.orRefuse();
-      correction.ifPresentOrElse(
-          it -> desk.closing().correctWeaning(tray, it.earlier(), weaning, it.reason(), person),
-          () -> desk.closing().weaning(tray, weaning, person));
+      return correction
+          .map(
+              it ->
+                  desk.closing()
+                      .correctWeaning(tray, it.earlier(), weaning, it.reason(), person, checked))
+          .orElseGet(() -> desk.closing().weaning(tray, weaning, person, checked))
+          .id();
     }
   }
 
   @Override
-  WeaningForm fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects) {
+  WeaningForm fresh(
+      TraySheet sheet, LocalDate today, Optional<UUID> corrects, @Nullable String by) {
     return corrects
         .map(
             id ->
@@ -86,14 +97,25 @@ class WeaningPages extends TrayFormPages<WeaningPages.WeaningForm> {
             () ->
                 new WeaningForm(
                     UUID.randomUUID(),
-                    Objects.toString(sheet.lastMist(), ""),
+                    Objects.toString(lastMist(sheet), ""),
                     today.toString(),
                     "",
                     "",
                     "",
                     "",
+                    by,
                     null,
                     null,
                     null));
+  }
+
+  /** As noted for the tray, or else for another of its run after this one was counted. */
+  private @Nullable LocalDate lastMist(TraySheet sheet) {
+    return sheet.lastMist() != null
+        ? sheet.lastMist()
+        : desk.weanings()
+            .lastMistIn(sheet.batch().runId())
+            .filter(mist -> sheet.standing().stream().noneMatch(it -> mist.isBefore(it.onDate())))
+            .orElse(null);
   }
 }

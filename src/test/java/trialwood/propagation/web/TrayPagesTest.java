@@ -101,6 +101,7 @@ class TrayPagesTest {
     typed.put("rooted", rooted);
     typed.put("alive", alive);
     typed.put("deadRemoved", "0");
+    typed.put("checked", "the pump was down that week");
     return typed;
   }
 
