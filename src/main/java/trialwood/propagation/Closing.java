@@ -45,7 +45,8 @@ public class Closing {
   public FinalCount finalCount(UUID trayId, NewFinalCount said, @Nullable UUID personId) {
     FinalCount count = drafted(records.take(trayId, said.on()), said, personId);
     if (said.settles() == null && !isKept(count)) {
-      questions.moreAlive(count).ifPresent(question -> ask(count, question));
+      TrayQuestions.moreAlive(count, records.looksAt(trayId))
+          .ifPresent(question -> ask(count, question));
     }
     return keep(count, said.settles());
   }
@@ -63,7 +64,11 @@ public class Closing {
     FinalCount count = drafted(tray, said, personId);
     if (!isKept(count)) {
       records.keepAnswered(
-          questions.about(tray, count), checked, trayId, count.onDate(), count.recorded());
+          questions.about(tray, count, records.looksAt(trayId)),
+          checked,
+          trayId,
+          count.onDate(),
+          count.recorded());
     }
     return keep(count, said.settles());
   }

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -27,11 +26,9 @@ class TrayQuestions {
 
   private static final int SPREAD_PERCENT = 30;
 
-  private final TrayLooks looks;
   private final JdbcClient jdbc;
 
-  TrayQuestions(TrayLooks looks, JdbcClient jdbc) {
-    this.looks = looks;
+  TrayQuestions(JdbcClient jdbc) {
     this.jdbc = jdbc;
   }
 
@@ -44,10 +41,10 @@ class TrayQuestions {
   }
 
   /**
-   * @param instead the look that this one corrects, which is then not the look before it
+   * @param others the looks that stand beside this one, by their days
    */
-  Questions about(Tray tray, TrayLook look, @Nullable UUID instead) {
-    Optional<TrayLook> last = lookBefore(tray.unitId(), look.onDate(), instead);
+  Questions about(Tray tray, TrayLook look, List<TrayLook> others) {
+    Optional<TrayLook> last = lookBefore(look.onDate(), others);
     LocalDate seen = last.map(TrayLook::onDate).orElse(tray.stuckOn());
     long unseen = look.onDate().toEpochDay() - seen.toEpochDay();
     int fifth = (tray.stuck() + 4) / 5;
@@ -59,7 +56,9 @@ class TrayQuestions {
                 "%d of %d lifted is more than a fifth, and lifting tears roots. Were that many lifted?"
                     .formatted(look.lifted(), tray.stuck()))
             .unless(
-                instead != null || unseen <= LOOK_GAP || tray.dayOf(look.onDate()) > YOUNG,
+                look.supersedesId() != null
+                    || unseen <= LOOK_GAP
+                    || tray.dayOf(look.onDate()) > YOUNG,
                 "on",
                 "Nobody looked for %d days. Was a look taken and not written down?"
                     .formatted(unseen));
@@ -68,8 +67,8 @@ class TrayQuestions {
   }
 
   /** More alive than at the look before: the one contradiction that a file is asked about too. */
-  Optional<String> moreAlive(TrayLook look, @Nullable UUID instead) {
-    return moreAlive(look, lookBefore(look.trayId(), look.onDate(), instead));
+  static Optional<String> moreAlive(TrayLook look, List<TrayLook> others) {
+    return moreAlive(look, lookBefore(look.onDate(), others));
   }
 
   private static Optional<String> moreAlive(TrayLook look, Optional<TrayLook> last) {
@@ -80,7 +79,10 @@ class TrayQuestions {
                     .formatted(look.alive(), it.alive(), Measures.day(it.onDate())));
   }
 
-  Questions about(Tray tray, FinalCount count) {
+  /**
+   * @param looks those that stand, by their days
+   */
+  Questions about(Tray tray, FinalCount count, List<TrayLook> looks) {
     int day = tray.dayOf(count.onDate());
     Questions questions =
         new Questions()
@@ -89,14 +91,14 @@ class TrayQuestions {
                 "on",
                 "Day %d after sticking is %s for a final count. Is it one?"
                     .formatted(day, day < EARLY ? "early" : "late"));
-    moreAlive(count).ifPresent(question -> questions.unless(false, "rooted", question));
+    moreAlive(count, looks).ifPresent(question -> questions.unless(false, "rooted", question));
     askOfSisters(tray, count, questions);
     return questions;
   }
 
-  Optional<String> moreAlive(FinalCount count) {
+  static Optional<String> moreAlive(FinalCount count, List<TrayLook> looks) {
     int alive = count.rooted() + count.aliveWithoutRoots();
-    return lookBefore(count.trayId(), count.onDate(), null)
+    return lookBefore(count.onDate(), looks)
         .filter(last -> alive > last.alive())
         .map(
             last ->
@@ -173,10 +175,9 @@ class TrayQuestions {
                     .formatted(weaning.alive(), last.alive(), Measures.day(last.onDate())));
   }
 
-  private Optional<TrayLook> lookBefore(UUID trayId, LocalDate on, @Nullable UUID instead) {
-    return looks.standing(trayId).stream()
+  private static Optional<TrayLook> lookBefore(LocalDate on, List<TrayLook> looks) {
+    return looks.stream()
         .filter(look -> look.onDate().isBefore(on))
-        .filter(look -> instead == null || !instead.equals(look.id()))
         .reduce((earlier, later) -> later);
   }
 }

@@ -2,6 +2,7 @@ package trialwood.propagation;
 
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
@@ -57,22 +58,19 @@ public class TrayRecords {
     this.clock = clock;
   }
 
-  /**
-   * An interim look from a file: nobody can be asked, so a contradiction stays an open question.
-   */
+  /** A look from a file: nobody can be asked, so a contradiction stays an open question. */
   @Transactional
   public TrayLook look(UUID trayId, NewLook said, @Nullable UUID personId) {
-    TrayLook look =
-        new TrayLook(
-            take(trayId, said.on()), said, gone(trayId, said.on(), null), recorder.by(personId));
-    questions
-        .moreAlive(look, null)
+    Tray tray = take(trayId, said.on());
+    List<TrayLook> others = looks.standing(trayId);
+    TrayLook look = drafted(tray, said, others, personId);
+    TrayQuestions.moreAlive(look, others)
         .ifPresent(question -> ask(trayId, look.onDate(), question, look.recorded()));
     return looks.save(look);
   }
 
   /**
-   * An interim look from a page.
+   * A look from a page.
    *
    * @param checked why an unusual number is right, once its author was asked
    * @throws trialwood.record.Asked when a number is unusual and no reason was given
@@ -81,10 +79,8 @@ public class TrayRecords {
   public TrayLook look(
       UUID trayId, NewLook said, @Nullable UUID personId, @Nullable String checked) {
     Tray tray = take(trayId, said.on());
-    TrayLook look = new TrayLook(tray, said, gone(trayId, said.on(), null), recorder.by(personId));
-    keepAnswered(
-        questions.about(tray, look, null), checked, trayId, look.onDate(), look.recorded());
-    return looks.save(look);
+    List<TrayLook> others = looks.standing(trayId);
+    return keep(tray, drafted(tray, said, others, personId), others, checked);
   }
 
   /**
@@ -104,23 +100,36 @@ public class TrayRecords {
     refuseUnlessItStands(
         looks.findById(earlierId).filter(it -> it.trayId().equals(trayId)).isPresent(),
         looks.existsBySupersedesId(earlierId));
-    TrayLook look =
-        new TrayLook(tray, said, gone(trayId, said.on(), earlierId), recorder.by(personId))
-            .insteadOf(earlierId, reason);
+    List<TrayLook> others =
+        looks.standing(trayId).stream().filter(it -> !earlierId.equals(it.id())).toList();
+    TrayLook right = drafted(tray, said, others, personId).insteadOf(earlierId, reason);
+    return keep(tray, right, others, checked);
+  }
+
+  private TrayLook drafted(
+      Tray tray, NewLook said, List<TrayLook> others, @Nullable UUID personId) {
+    int thrownOut =
+        others.stream()
+            .filter(look -> look.onDate().isBefore(said.on()))
+            .mapToInt(TrayLook::deadRemoved)
+            .sum();
+    int takenOut = takenOuts.soFar(tray.unitId(), said.on()).number();
+    return new TrayLook(tray, said, thrownOut + takenOut, recorder.by(personId));
+  }
+
+  private TrayLook keep(Tray tray, TrayLook look, List<TrayLook> others, @Nullable String checked) {
     keepAnswered(
-        questions.about(tray, look, earlierId), checked, trayId, look.onDate(), look.recorded());
+        questions.about(tray, look, others),
+        checked,
+        tray.unitId(),
+        look.onDate(),
+        look.recorded());
     return looks.save(look);
   }
 
-  /** Cuttings thrown out dead at earlier looks or taken out up to a day. */
-  private int gone(UUID trayId, LocalDate on, @Nullable UUID instead) {
-    int dead =
-        looks.standing(trayId).stream()
-            .filter(look -> look.onDate().isBefore(on))
-            .filter(look -> instead == null || !instead.equals(look.id()))
-            .mapToInt(TrayLook::deadRemoved)
-            .sum();
-    return dead + takenOuts.soFar(trayId, on).number();
+  /** The looks of a tray that stand, by their days. */
+  List<TrayLook> looksAt(UUID trayId) {
+    return looks.standing(trayId);
   }
 
   /** Cuttings that leave the tray before its final count. */

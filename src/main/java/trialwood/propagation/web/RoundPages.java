@@ -55,16 +55,23 @@ class RoundPages {
     model.addAttribute(
         "parts",
         Stream.of(
-                parts(all, filter.bench(), RoundTray::bench, it -> new RoundFilter(it, null, null)),
                 parts(
+                    "bench",
+                    all,
+                    filter.bench(),
+                    RoundTray::bench,
+                    it -> new RoundFilter(it, null, null)),
+                parts(
+                    "run",
                     all.along(new RoundFilter(filter.bench(), null, null)),
                     filter.run(),
                     RoundTray::run,
                     it -> new RoundFilter(filter.bench(), it, null)),
                 parts(
+                    "block",
                     all.along(new RoundFilter(filter.bench(), filter.run(), null)),
                     filter.block(),
-                    tray -> tray.block() == null ? null : tray.block(),
+                    RoundTray::block,
                     it -> new RoundFilter(filter.bench(), filter.run(), it)))
             .filter(row -> row.size() > 2)
             .toList());
@@ -80,19 +87,29 @@ class RoundPages {
   }
 
   private static List<Part> parts(
+      String what,
       Round round,
       @Nullable String chosen,
       Function<RoundTray, @Nullable String> name,
       Function<@Nullable String, RoundFilter> filter) {
     return Stream.concat(
-            Stream.of(new Part("all", RoundPlace.list(filter.apply(null)), chosen == null)),
+            Stream.of(
+                new Part(
+                    what.equals("bench") ? "all benches" : "all %ss".formatted(what),
+                    RoundPlace.list(filter.apply(null)),
+                    chosen == null)),
             round.listed().stream()
                 .map(name)
                 .filter(Objects::nonNull)
                 .map(Objects::requireNonNull)
                 .distinct()
                 .sorted()
-                .map(it -> new Part(it, RoundPlace.list(filter.apply(it)), it.equals(chosen))))
+                .map(
+                    it ->
+                        new Part(
+                            what.equals("block") ? "block " + it : it,
+                            RoundPlace.list(filter.apply(it)),
+                            it.equals(chosen))))
         .toList();
   }
 }
