@@ -51,8 +51,8 @@ public class TrayLook extends CorrectableFact {
             gone == 0
                 ? "%d alive and %d dead, but %d were stuck."
                     .formatted(alive, deadRemoved, tray.stuck())
-                : "%d alive and %d dead, but of %d stuck %d are gone already."
-                    .formatted(alive, deadRemoved, tray.stuck(), gone))
+                : "%d alive and %d dead, but %d of the %d stuck left the tray before."
+                    .formatted(alive, deadRemoved, gone, tray.stuck()))
         .holds(rooted >= 0 && lifted >= 0 && deadRemoved >= 0, "lifted", "Counts start at 0.")
         .orRefuse();
   }

@@ -25,7 +25,14 @@ import trialwood.testing.Statements;
 class PageStatementsTest {
 
   private static final List<String> PAGES =
-      List.of("/candidates", "/gates/field", "/gates/propagation", "/bench/runs/MIST-9");
+      List.of(
+          "/candidates",
+          "/gates/field",
+          "/gates/propagation",
+          "/bench/runs/MIST-9",
+          "/bench/round",
+          "/bench/trays/M9-N2-1/look?round=on",
+          "/bench/trays/M9-N2-1/final-count?round=on");
 
   @Autowired private MockMvcTester mvc;
   @Autowired private SecondNursery nursery;
