@@ -39,6 +39,9 @@ record StandingTray(
   /** Days after the last mist on which the living are counted. */
   static final List<Integer> WEANING_DAYS = List.of(7, 14);
 
+  /** So long after its count, or void after its sticking, a tray is no longer gone to. */
+  static final int DAYS_KEPT = 60;
+
   /** A tray that waits for its final count is looked at once a week. */
   private static final int WEEK = 7;
 
@@ -48,7 +51,10 @@ record StandingTray(
 
   RoundTray on(LocalDate today) {
     Work work = closedOn == null ? underMist(today) : offTheMist(closedOn);
-    boolean waits = work.due != null && !work.due.isAfter(today);
+    boolean waits =
+        work.due != null
+            && !work.due.isAfter(today)
+            && (voidReason == null || days(stuckOn, today) <= DAYS_KEPT);
     String blockedBy =
         counts > 1 ? "two final counts contradict each other" : waits ? blockedBy() : null;
     int unseen = days(lastLook == null ? stuckOn : lastLook, today);
