@@ -40,21 +40,14 @@ public class TakenOut extends CorrectableFact {
 
   private @Nullable String note;
 
-  TakenOut(
-      Tray tray,
-      LocalDate onDate,
-      int number,
-      boolean rooted,
-      Fate fate,
-      @Nullable String note,
-      Recorded recorded) {
+  TakenOut(Tray tray, NewTakenOut said, Recorded recorded) {
     super(recorded);
     this.trayId = tray.unitId();
-    this.onDate = onDate;
-    this.number = number;
-    this.rooted = rooted;
-    this.fate = fate;
-    this.note = note;
+    this.onDate = said.on();
+    this.number = said.number();
+    this.rooted = said.rooted();
+    this.fate = said.fate();
+    this.note = said.note();
     Check.that()
         .holds(number >= 1, "number", "Say how many cuttings were taken out.")
         .holds(
@@ -72,6 +65,11 @@ public class TakenOut extends CorrectableFact {
   /** For Hibernate. */
   @SuppressWarnings("NullAway.Init")
   protected TakenOut() {}
+
+  TakenOut insteadOf(UUID earlier, String reason) {
+    supersede(earlier, reason);
+    return this;
+  }
 
   public UUID trayId() {
     return trayId;

@@ -1,5 +1,6 @@
 package trialwood.propagation;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.JpaRepository;
@@ -17,9 +18,22 @@ public interface TakenOuts extends JpaRepository<TakenOut, UUID> {
       """)
   List<TakenOut> standing(UUID trayId);
 
-  /** The sum of them. */
+  /** All of them, also those that were replaced. */
+  List<TakenOut> findByTrayIdOrderByOnDateAscRecordedRecordedAtAsc(UUID trayId);
+
+  boolean existsBySupersedesId(UUID earlier);
+
+  /** The sum of those that stand. */
   default TakenSoFar soFar(UUID trayId) {
-    List<TakenOut> taken = standing(trayId);
+    return sum(standing(trayId));
+  }
+
+  /** The sum of those that stand, up to a day. */
+  default TakenSoFar soFar(UUID trayId, LocalDate day) {
+    return sum(standing(trayId).stream().filter(out -> !out.onDate().isAfter(day)).toList());
+  }
+
+  private static TakenSoFar sum(List<TakenOut> taken) {
     return new TakenSoFar(
         taken.stream().mapToInt(TakenOut::number).sum(),
         taken.stream().filter(TakenOut::isRooted).mapToInt(TakenOut::number).sum());

@@ -22,9 +22,10 @@ public class TrayLook extends CorrectableFact {
   private @Nullable String note;
 
   /**
+   * @param gone cuttings thrown out or taken out of the tray before
    * @throws trialwood.record.Refused when the numbers are impossible for this tray
    */
-  TrayLook(Tray tray, NewLook said, Recorded recorded) {
+  TrayLook(Tray tray, NewLook said, int gone, Recorded recorded) {
     super(recorded);
     this.trayId = tray.unitId();
     this.onDate = said.on();
@@ -45,9 +46,13 @@ public class TrayLook extends CorrectableFact {
             "alive",
             "%d alive, but %d were stuck.".formatted(alive, tray.stuck()))
         .holds(
-            alive > tray.stuck() || deadRemoved + alive <= tray.stuck(),
-            "deadRemoved",
-            "%d alive and %d dead, but %d were stuck.".formatted(alive, deadRemoved, tray.stuck()))
+            alive > tray.stuck() || alive + deadRemoved + gone <= tray.stuck(),
+            alive + gone > tray.stuck() ? "alive" : "deadRemoved",
+            gone == 0
+                ? "%d alive and %d dead, but %d were stuck."
+                    .formatted(alive, deadRemoved, tray.stuck())
+                : "%d alive and %d dead, but %d of the %d stuck left the tray before."
+                    .formatted(alive, deadRemoved, gone, tray.stuck()))
         .holds(rooted >= 0 && lifted >= 0 && deadRemoved >= 0, "lifted", "Counts start at 0.")
         .orRefuse();
   }

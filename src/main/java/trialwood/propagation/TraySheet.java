@@ -53,7 +53,8 @@ public record TraySheet(
 
   /** Whether a look or a weaning was corrected by another. */
   public boolean isReplaced(CorrectableFact fact) {
-    return Stream.concat(looks.stream(), weanings.stream())
+    return Stream.of(looks, weanings, takenOut)
+        .flatMap(List::stream)
         .anyMatch(it -> fact.id() != null && fact.id().equals(it.supersedesId()));
   }
 

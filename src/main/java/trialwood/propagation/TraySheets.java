@@ -78,13 +78,14 @@ public class TraySheets {
     List<FinalCount> standing = counts.standing(id);
     List<TrayLook> seen = looks.findByTrayIdOrderByOnDateAscRecordedRecordedAtAsc(id);
     List<Weaning> weaned = weanings.findByTrayIdOrderByOnDateAscRecordedRecordedAtAsc(id);
+    List<TakenOut> out = takenOuts.findByTrayIdOrderByOnDateAscRecordedRecordedAtAsc(id);
     List<FinalCount> counted = counts.findByTrayIdOrderByRecordedRecordedAt(id);
     return new TraySheet(
         line,
         batches.findById(tray.batchId()).orElseThrow(),
         tray,
         seen,
-        takenOuts.standing(id),
+        out,
         takenOuts.soFar(id),
         counted,
         standing,
@@ -92,7 +93,7 @@ public class TraySheets {
         rulings.findByTrayIdOrderByOnDate(id),
         ties.findByUnitIdOrderById(id),
         doubts.findByUnitIdOrderByOnDate(id),
-        initials(Stream.of(seen, counted, weaned).flatMap(List::stream)));
+        initials(Stream.of(seen, out, counted, weaned).flatMap(List::stream)));
   }
 
   private Map<UUID, String> initials(Stream<? extends Fact> facts) {

@@ -4,16 +4,13 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import trialwood.crop.LookDays;
 import trialwood.evidence.DueWork;
 import trialwood.evidence.WorkKind;
 import trialwood.evidence.WorkSource;
 import trialwood.people.Role;
 
-/** Trays that are due to be looked at or closed, from the crop's look days. */
+/** Trays that wait to be looked at, closed or counted off the mist, as the round has them. */
 @Component
 public class TrayWork implements WorkSource {
 
@@ -23,84 +20,51 @@ public class TrayWork implements WorkSource {
   static final WorkKind FINAL_COUNTS =
       new WorkKind("final-counts", "Final counts of trays", Role.BENCH, WorkKind.FOR_GOOD);
 
-  private final JdbcClient jdbc;
+  static final WorkKind WEANINGS =
+      new WorkKind("weaning-counts", "Counts off the mist", Role.BENCH, 14);
 
-  TrayWork(JdbcClient jdbc) {
-    this.jdbc = jdbc;
-  }
+  private final Rounds rounds;
 
-  /** A tray that nobody has closed yet. */
-  record OpenTray(
-      String tray,
-      String accession,
-      @Nullable String bench,
-      LocalDate stuckOn,
-      String lookDays,
-      @Nullable LocalDate lastLook) {
-
-    /** The earliest look that has come due and was not taken. */
-    Optional<LocalDate> due(LocalDate today) {
-      return LookDays.of(lookDays).days().stream()
-          .map(stuckOn::plusDays)
-          .filter(day -> lastLook == null || day.isAfter(lastLook))
-          .findFirst()
-          .filter(day -> !day.isAfter(today));
-    }
-
-    /** After the last look day the tray waits to be closed. */
-    boolean awaitsFinalCount(LocalDate today) {
-      return !stuckOn.plusDays(LookDays.of(lookDays).last()).isAfter(today);
-    }
-
-    DueWork work(LocalDate due, LocalDate today) {
-      long day = today.toEpochDay() - stuckOn.toEpochDay();
-      boolean closing = awaitsFinalCount(today);
-      WorkKind kind = closing ? FINAL_COUNTS : LOOKS;
-      return kind.at(
-              Objects.requireNonNullElse(bench, "bench"),
-              closing ? stuckOn.plusDays(LookDays.of(lookDays).last()) : due,
-              (closing ? "Close tray " : "Look at tray ") + tray,
-              "%s, day %d after sticking".formatted(accession, day),
-              "/bench/trays/" + tray + (closing ? "/final-count" : "/look"))
-          .readAt("/bench/trays/" + tray)
-          .begun(lastLook != null);
-    }
+  TrayWork(Rounds rounds) {
+    this.rounds = rounds;
   }
 
   @Override
   public List<DueWork> due(LocalDate today) {
-    return open().stream()
-        .flatMap(tray -> tray.due(today).map(due -> tray.work(due, today)).stream())
-        .toList();
+    return rounds.on(today).trays().stream().filter(TrayWork::asks).map(TrayWork::work).toList();
   }
 
   /** What is due on one tray. */
   public Optional<DueWork> due(String tray, LocalDate today) {
-    return open().stream()
-        .filter(open -> open.tray().equals(tray))
+    return rounds.on(today).trays().stream()
+        .filter(TrayWork::asks)
+        .filter(waiting -> waiting.tray().equals(tray))
         .findFirst()
-        .flatMap(open -> open.due(today).map(due -> open.work(due, today)));
+        .map(TrayWork::work);
   }
 
-  private List<OpenTray> open() {
-    return jdbc.sql(
-            """
-            select u.label as tray, a.code as accession, r.bench, t.stuck_on, crop.look_days,
-                   (select max(l.on_date) from tray_look l
-                    where l.tray_id = t.unit_id
-                      and not exists (select 1 from tray_look s where s.supersedes_id = l.id)) as last_look
-            from tray t
-            join unit u on u.id = t.unit_id
-            join batch b on b.id = t.batch_id
-            join sticking_run r on r.id = b.run_id
-            join crop on crop.id = r.crop_id
-            join holding h on h.unit_id = t.unit_id and h.from_date <= t.stuck_on and t.stuck_on < h.until_date
-            join accession a on a.id = h.accession_id
-            where not exists (select 1 from final_count f where f.tray_id = t.unit_id)
-              and not exists (select 1 from tray_ruling v where v.tray_id = t.unit_id and not v.counts)
-            order by r.from_date, length(t.block), t.block, length(t.place), t.place, u.label
-            """)
-        .query(OpenTray.class)
-        .list();
+  /** It waits, or would if nothing kept people from it. */
+  private static boolean asks(RoundTray tray) {
+    return tray.isWaiting() || tray.blockedBy() != null && tray.due() != null;
+  }
+
+  private static DueWork work(RoundTray tray) {
+    return switch (tray.task()) {
+      case LOOK -> work(tray, LOOKS, "Look at tray ", ", day %d after sticking");
+      case FINAL_COUNT -> work(tray, FINAL_COUNTS, "Close tray ", ", day %d after sticking");
+      case WEANING -> work(tray, WEANINGS, "Count off the mist in tray ", ", %d days off the mist");
+    };
+  }
+
+  private static DueWork work(RoundTray tray, WorkKind kind, String what, String day) {
+    DueWork work =
+        kind.at(
+                Objects.requireNonNullElse(tray.bench(), "bench"),
+                Objects.requireNonNull(tray.due()),
+                what + tray.tray(),
+                tray.accession() + day.formatted(tray.day()),
+                "/bench/trays/" + tray.tray() + "/" + tray.task().form() + "?round=on")
+            .readAt("/bench/trays/" + tray.tray());
+    return tray.blockedBy() == null ? work : work.blockedBy(tray.blockedBy());
   }
 }

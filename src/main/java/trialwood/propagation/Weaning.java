@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import trialwood.record.Check;
 import trialwood.record.CorrectableFact;
 import trialwood.record.Recorded;
+import trialwood.web.Measures;
 
 /** How the rooted cuttings of a tray live without mist. */
 @Entity
@@ -23,7 +24,7 @@ public class Weaning extends CorrectableFact {
   /**
    * @param count the final count that stands; only rooted cuttings come off the mist
    */
-  Weaning(FinalCount count, NewWeaning said, Recorded recorded) {
+  Weaning(Tray tray, FinalCount count, NewWeaning said, Recorded recorded) {
     super(recorded);
     this.trayId = count.trayId();
     this.lastMist = said.lastMist();
@@ -33,6 +34,10 @@ public class Weaning extends CorrectableFact {
     this.shock = said.shock();
     this.note = said.note();
     Check.that()
+        .holds(
+            !lastMist.isBefore(tray.stuckOn()),
+            "lastMist",
+            "The tray was stuck later, on %s.".formatted(Measures.day(tray.stuckOn())))
         .holds(!onDate.isBefore(lastMist), "on", "This is before the last mist.")
         .holds(alive >= 0, "alive", "Counts start at 0.")
         .holds(

@@ -1,6 +1,8 @@
 package trialwood.propagation;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import org.springframework.data.jpa.repository.JpaRepository;
 import org.springframework.data.jpa.repository.Query;
@@ -19,6 +21,14 @@ public interface Weanings extends JpaRepository<Weaning, UUID> {
 
   /** All of them, also those that were replaced. */
   List<Weaning> findByTrayIdOrderByOnDateAscRecordedRecordedAtAsc(UUID trayId);
+
+  /** The last mist that was noted last for a tray of a run. */
+  @Query(
+      """
+      select max(w.lastMist) from Weaning w, Tray t, Batch b
+      where t.unitId = w.trayId and b.id = t.batchId and b.runId = :runId
+      """)
+  Optional<LocalDate> lastMistIn(UUID runId);
 
   boolean existsBySupersedesId(UUID earlier);
 }

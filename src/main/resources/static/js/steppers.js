@@ -22,6 +22,40 @@ document.querySelectorAll(".stepper input").forEach((input) => {
   input.after(step(input, 1));
 });
 
+// Offers what remains to one box; the button says everything that it will write.
+function rest(line, total, counts) {
+  const row = document.createElement("div");
+  row.className = "rest";
+  line.after(row);
+  const boxes = line.dataset.rest
+    .split(" ")
+    .map((name) => line.closest("form").elements.namedItem(name));
+  const words = (input, number) => `${input.labels[0].textContent.trim()} ${number}`;
+  const offered = (taker, left) =>
+    boxes
+      .filter((box) => box === taker || !box.value.trim())
+      .map((box) => [box, box === taker ? value(box) + left : 0]);
+  return () => {
+    const left = total - counts.reduce((so, input) => so + value(input), 0);
+    const begun = counts[0].value.trim() !== "";
+    const takers = left > 0 ? boxes : boxes.filter((box) => !box.value.trim()).slice(0, 1);
+    row.replaceChildren(
+      ...(begun && left >= 0 ? takers : []).map((taker) => {
+        const writes = offered(taker, left);
+        const button = document.createElement("button");
+        button.type = "button";
+        button.textContent = writes.map(([box, number]) => words(box, number)).join(", ");
+        button.addEventListener("click", () => {
+          writes.forEach(([box, number]) => (box.value = number));
+          taker.dispatchEvent(new Event("input", { bubbles: true }));
+          line.scrollIntoView({ block: "nearest" });
+        });
+        return button;
+      }),
+    );
+  };
+}
+
 document.querySelectorAll(".accounted[data-total]").forEach((line) => {
   const total = Number(line.dataset.total);
   const counts = [...line.closest("form").querySelectorAll(".stepper input")];
@@ -32,6 +66,9 @@ document.querySelectorAll(".accounted[data-total]").forEach((line) => {
     line.classList.toggle("all", sum === total);
     line.classList.toggle("over", sum > total);
   };
+  const offer = line.dataset.rest ? rest(line, total, counts) : () => {};
   counts.forEach((input) => input.addEventListener("input", show));
+  counts.forEach((input) => input.addEventListener("input", offer));
   show();
+  offer();
 });

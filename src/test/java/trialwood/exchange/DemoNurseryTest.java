@@ -25,7 +25,7 @@ class DemoNurseryTest {
   @Test
   void the_story_is_on_record() {
     assertThat(count("candidate")).isEqualTo(24);
-    assertThat(count("tray")).isEqualTo(97);
+    assertThat(count("tray")).isEqualTo(109);
     assertThat(count("observation")).isEqualTo(4_363);
   }
 

@@ -10,6 +10,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
 import trialwood.testing.RecordTest;
 import trialwood.unit.Doubts;
+import trialwood.web.Questions;
 
 /** What was said wrongly about a tray is put right by a new record; both stay readable. */
 @RecordTest
@@ -47,7 +48,7 @@ class CorrectedTrayTest {
   void a_corrected_look_stands_and_the_earlier_one_stays_readable() {
     UUID earlier = looked(14, 12);
 
-    records.correctLook(tray, earlier, look(14, 21), "12 was the tray beside it", null);
+    records.correctLook(tray, earlier, look(14, 21), "12 was the tray beside it", null, unasked());
 
     assertThat(sheet().looks()).extracting(TrayLook::alive).containsExactly(12, 21);
     assertThat(sheet().looks()).map(sheet()::isReplaced).containsExactly(true, false);
@@ -58,16 +59,17 @@ class CorrectedTrayTest {
   void a_correction_without_a_reason_is_refused() {
     UUID earlier = looked(14, 12);
 
-    assertThatThrownBy(() -> records.correctLook(tray, earlier, look(14, 21), " ", null))
+    assertThatThrownBy(() -> records.correctLook(tray, earlier, look(14, 21), " ", null, unasked()))
         .hasMessageContaining("Say why");
   }
 
   @Test
   void a_look_is_corrected_once_and_then_its_correction_is() {
     UUID earlier = looked(14, 12);
-    records.correctLook(tray, earlier, look(14, 21), "wrong tray", null);
+    records.correctLook(tray, earlier, look(14, 21), "wrong tray", null, unasked());
 
-    assertThatThrownBy(() -> records.correctLook(tray, earlier, look(14, 20), "again", null))
+    assertThatThrownBy(
+            () -> records.correctLook(tray, earlier, look(14, 20), "again", null, unasked()))
         .hasMessageContaining("replaced before");
   }
 
@@ -78,7 +80,9 @@ class CorrectedTrayTest {
     UUID earlier = looked(14, 12);
 
     assertThatThrownBy(
-            () -> records.correctLook(other.unitId(), earlier, look(400, 21), "wrong tray", null))
+            () ->
+                records.correctLook(
+                    other.unitId(), earlier, look(400, 21), "wrong tray", null, unasked()))
         .hasMessageContaining("not one of this tray's");
   }
 
@@ -86,7 +90,7 @@ class CorrectedTrayTest {
   void a_look_put_on_a_later_day_is_not_held_against_what_it_replaces() {
     UUID earlier = looked(14, 12);
 
-    records.correctLook(tray, earlier, look(18, 21), "day and number were wrong", null);
+    records.correctLook(tray, earlier, look(18, 21), "day and number were wrong", null, unasked());
 
     assertThat(doubts.findByUnitIdOrderByOnDate(tray)).isEmpty();
   }
@@ -101,7 +105,7 @@ class CorrectedTrayTest {
     UUID earlier = closing.weaning(tray, wrong, null).id();
     bench.flush();
 
-    closing.correctWeaning(tray, earlier, right, "8 should read 18", null);
+    closing.correctWeaning(tray, earlier, right, "8 should read 18", null, unasked());
 
     assertThat(sheet().line().alive14()).isEqualTo(18);
     assertThat(sheet().weanings()).hasSize(2);
@@ -112,5 +116,9 @@ class CorrectedTrayTest {
     looked(14, 12);
 
     assertThat(sheet().by(sheet().looks().get(0))).isNotBlank();
+  }
+
+  private static Questions unasked() {
+    return new Questions(null, null);
   }
 }

@@ -105,7 +105,8 @@ class PottedTraysTest {
 
   @Test
   void those_potted_early_are_no_question() {
-    records.takenOut(tray, Bench.STUCK.plusDays(20), 2, true, TakenOut.Fate.POTTED, null, null);
+    records.takenOut(
+        tray, new NewTakenOut(Bench.STUCK.plusDays(20), 2, true, TakenOut.Fate.POTTED, null), null);
     closing.finalCount(tray, new NewFinalCount(Bench.COUNTED, 20, 0, 2, 2, null, null, null), null);
 
     assertThat(askedAfterPotting(22)).isEmpty();

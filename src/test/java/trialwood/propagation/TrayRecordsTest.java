@@ -85,13 +85,15 @@ class TrayRecordsTest {
 
   @Test
   void a_rooted_cutting_potted_early_counts_as_rooted() {
-    records.takenOut(tray, Bench.STUCK.plusDays(20), 2, true, TakenOut.Fate.POTTED, null, null);
+    records.takenOut(
+        tray, new NewTakenOut(Bench.STUCK.plusDays(20), 2, true, TakenOut.Fate.POTTED, null), null);
     assertThat(close(20, 0, 2, 2).rootedOfStuck()).isEqualTo(22);
   }
 
   @Test
   void a_final_count_that_forgets_what_was_taken_out_is_refused() {
-    records.takenOut(tray, Bench.STUCK.plusDays(20), 2, true, TakenOut.Fate.POTTED, null, null);
+    records.takenOut(
+        tray, new NewTakenOut(Bench.STUCK.plusDays(20), 2, true, TakenOut.Fate.POTTED, null), null);
     assertThatThrownBy(() -> close(22, 0, 2, 0)).hasMessageContaining("2 taken out are on record");
   }
 

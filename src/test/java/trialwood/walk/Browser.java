@@ -334,6 +334,70 @@ class Browser implements AutoCloseable {
     return driver.getScreenshotAs(OutputType.BYTES);
   }
 
+  /** What a hand did since it was asked last: pointer taps and keys that the browser trusts. */
+  record Hands(int taps, int keys) {}
+
+  /** From now on every page counts what a hand does to it; nothing a script does is counted. */
+  void countHands() {
+    String script =
+        """
+        for (const [kind, is] of [["click", (e) => e.detail > 0], ["keydown", () => true]]) {
+          addEventListener(kind, (event) => {
+            if (!event.isTrusted || !is(event)) return;
+            sessionStorage.setItem(kind, 1 + Number(sessionStorage.getItem(kind)));
+          }, true);
+        }
+        """;
+    driver.executeCdpCommand(
+        "Page.addScriptToEvaluateOnNewDocument", java.util.Map.of("source", script));
+    driver.navigate().refresh();
+  }
+
+  /** What was counted, and begins anew. */
+  Hands hands() {
+    Hands hands = new Hands(counted("click"), counted("keydown"));
+    driver.executeScript("sessionStorage.clear()");
+    return hands;
+  }
+
+  private int counted(String kind) {
+    return ((Number)
+            driver.executeScript("return Number(sessionStorage.getItem(arguments[0]))", kind))
+        .intValue();
+  }
+
+  /** Taps a box and types into it. */
+  void tapInto(String field, String text) {
+    WebElement box = driver.findElement(By.name(field));
+    driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", box);
+    box.click();
+    new org.openqa.selenium.interactions.Actions(driver).sendKeys(text).perform();
+  }
+
+  /** Taps the button that begins with these words and stays on the page. */
+  void tapButton(String words) {
+    WebElement button =
+        driver.findElement(
+            By.xpath("//main//button[starts-with(normalize-space(), '%s')]".formatted(words)));
+    driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
+    button.click();
+  }
+
+  /** Bytes of the page and of the styles, scripts and icon that it links, not compressed. */
+  int weight() {
+    return ((Number)
+            driver.executeAsyncScript(
+                """
+                const done = arguments[0];
+                const linked = [...document.querySelectorAll("link[href], script[src]")]
+                  .map((it) => it.href || it.src);
+                Promise.all([location.href, ...linked].map((url) =>
+                  fetch(url).then((answer) => answer.arrayBuffer()).then((file) => file.byteLength)))
+                  .then((sizes) => done(sizes.reduce((a, b) => a + b)));
+                """))
+        .intValue();
+  }
+
   @Override
   public void close() {
     try {

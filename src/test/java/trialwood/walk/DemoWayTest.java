@@ -86,7 +86,8 @@ class DemoWayTest {
     try (Browser phone = Browser.phone(port)) {
       phone.signIn("bench", DemoAccounts.PASSWORD);
       phone.follow("Bench");
-      phone.follow("Close tray 26-B18-05-3");
+      phone.follow("Walk the round");
+      phone.follow("26-B18-05-3");
       phone.type("rooted", "21");
       phone.type("aliveWithoutRoots", "2");
       phone.type("dead", "1");

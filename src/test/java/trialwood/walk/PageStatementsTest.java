@@ -36,7 +36,10 @@ class PageStatementsTest {
           "/bench/runs/MIST-9/batches/new",
           "/bench/runs/MIST-9/plan",
           "/bench/map",
-          "/labels/runs/MIST-9");
+          "/labels/runs/MIST-9",
+          "/bench/round",
+          "/bench/trays/M9-N2-1/look?round=on",
+          "/bench/trays/M9-N2-1/final-count?round=on");
 
   @Autowired private MockMvcTester mvc;
   @Autowired private SecondNursery nursery;

@@ -49,7 +49,8 @@ class WholeWayTest {
     try (Browser phone = Browser.phone(port)) {
       phone.signIn("piet", SecondNursery.PASSWORD);
       phone.follow("Bench");
-      phone.follow("Close tray M9-31-3");
+      phone.follow("Walk the round");
+      phone.follow("M9-31-3");
       assertThat(phone.fits()).isTrue();
 
       count(phone, "25");
@@ -60,7 +61,7 @@ class WholeWayTest {
 
       count(phone, "23");
       phone.pressTwice("Save, close the tray");
-      assertThat(phone.path()).isEqualTo("/bench/trays/M9-31-3");
+      assertThat(phone.path()).startsWith("/bench/");
       assertThat(phone.text()).contains("Stored for tray M9-31-3.");
       assertThat(closings()).isOne();
     }

@@ -6,6 +6,7 @@ import trialwood.exchange.Column;
 import trialwood.exchange.Known;
 import trialwood.exchange.Rows;
 import trialwood.exchange.Sheet;
+import trialwood.propagation.NewTakenOut;
 import trialwood.propagation.TakenOut;
 import trialwood.propagation.TrayRecords;
 
@@ -37,11 +38,8 @@ class TakenOutSheet extends Sheet {
         row ->
             records.takenOut(
                 row.id(TRAY),
-                row.the(ON),
-                row.the(NUMBER),
-                row.the(ROOTED),
-                row.the(FATE),
-                row.maybe(NOTE),
+                new NewTakenOut(
+                    row.the(ON), row.the(NUMBER), row.the(ROOTED), row.the(FATE), row.maybe(NOTE)),
                 row.id(BY)));
   }
 

@@ -16,6 +16,8 @@ import org.springframework.web.bind.annotation.PathVariable;
 import trialwood.lineage.Accession;
 import trialwood.lineage.Accessions;
 import trialwood.propagation.BenchLists;
+import trialwood.propagation.RoundTray;
+import trialwood.propagation.Rounds;
 import trialwood.propagation.RunTable;
 import trialwood.propagation.RunTreatments;
 import trialwood.propagation.SessionLists;
@@ -23,7 +25,6 @@ import trialwood.propagation.StickingRun;
 import trialwood.propagation.StickingRuns;
 import trialwood.propagation.TrayLikeness;
 import trialwood.propagation.TrayLine;
-import trialwood.propagation.TrayWork;
 import trialwood.propagation.UndoneBatches;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
@@ -39,9 +40,9 @@ class BenchPages {
   private final RunTable table;
   private final RunTreatments treatments;
   private final TrayLikeness likeness;
-  private final TrayWork work;
   private final SessionLists session;
   private final UndoneBatches undone;
+  private final Rounds rounds;
   private final Accessions accessions;
   private final Clock clock;
 
@@ -51,9 +52,9 @@ class BenchPages {
       RunTable table,
       RunTreatments treatments,
       TrayLikeness likeness,
-      TrayWork work,
       SessionLists session,
       UndoneBatches undone,
+      Rounds rounds,
       Accessions accessions,
       Clock clock) {
     this.bench = bench;
@@ -61,9 +62,9 @@ class BenchPages {
     this.table = table;
     this.treatments = treatments;
     this.likeness = likeness;
-    this.work = work;
     this.session = session;
     this.undone = undone;
+    this.rounds = rounds;
     this.accessions = accessions;
     this.clock = clock;
   }
@@ -73,7 +74,8 @@ class BenchPages {
   @Place(key = "bench", label = "Bench", order = 30)
   String bench(Model model) {
     LocalDate today = LocalDate.now(clock);
-    model.addAttribute("due", work.due(today));
+    model.addAttribute("round", rounds.on(today));
+    model.addAttribute("states", RoundTray.State.values());
     model.addAttribute("today", today);
     model.addAttribute("runs", bench.runs());
     return "bench/bench";

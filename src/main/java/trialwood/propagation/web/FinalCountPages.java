@@ -3,7 +3,6 @@ package trialwood.propagation.web;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -12,19 +11,25 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import trialwood.propagation.NewFinalCount;
 import trialwood.propagation.TraySheet;
 import trialwood.web.Entry;
+import trialwood.web.Questions;
 
 /** The count that closes a tray, or takes the place of the one that did. */
 @Controller
 @RequestMapping("/bench/trays/{label}/final-count")
 class FinalCountPages extends TrayFormPages<FinalCountPages.FinalCountForm> {
 
+  private final TrayDesk desk;
+
   FinalCountPages(TrayDesk desk) {
-    super(desk, "bench/final-count");
+    super(desk, "final-count");
+    this.desk = desk;
   }
 
   /**
    * @param settles why this count takes the place of those that stand; not sent by somebody who
    *     opened the form while the tray was not closed yet
+   * @param asked questions that stood on the page
+   * @param checked why an unusual number is right
    */
   record FinalCountForm(
       @Nullable UUID formKey,
@@ -36,11 +41,13 @@ class FinalCountPages extends TrayFormPages<FinalCountPages.FinalCountForm> {
       @Nullable String rootScore,
       @Nullable String settles,
       @Nullable String note,
-      @Nullable String by)
+      @Nullable String by,
+      @Nullable String asked,
+      @Nullable String checked)
       implements TrayForm {
 
     @Override
-    public void record(TrayDesk desk, UUID tray) {
+    public @Nullable UUID record(TrayDesk desk, UUID tray) {
       Entry entry = new Entry();
       NewFinalCount count =
           new NewFinalCount(
@@ -54,12 +61,13 @@ class FinalCountPages extends TrayFormPages<FinalCountPages.FinalCountForm> {
               settles);
       UUID person = entry.person("by", by);
       entry.orRefuse();
-      desk.closing().finalCount(tray, count, person);
+      return desk.closing().finalCount(tray, count, person, new Questions(asked, checked)).id();
     }
   }
 
   @Override
-  FinalCountForm fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects) {
+  FinalCountForm fresh(
+      TraySheet sheet, LocalDate today, Optional<UUID> corrects, @Nullable String by) {
     return new FinalCountForm(
         UUID.randomUUID(),
         today.toString(),
@@ -70,11 +78,13 @@ class FinalCountPages extends TrayFormPages<FinalCountPages.FinalCountForm> {
         null,
         sheet.standing().isEmpty() ? null : "",
         "",
+        by,
+        null,
         null);
   }
 
   @ModelAttribute("scores")
-  Map<Integer, String> scores() {
-    return new TreeMap<>(Map.of(3, "3", 4, "4", 5, "5"));
+  Map<Integer, String> scores(@ModelAttribute("sheet") TraySheet sheet) {
+    return desk.scale().of(sheet.line().run());
   }
 }

@@ -12,6 +12,7 @@ import trialwood.propagation.TrayLook;
 import trialwood.propagation.TraySheet;
 import trialwood.web.Entry;
 import trialwood.web.NotFound;
+import trialwood.web.Questions;
 
 /** An interim look at a sample, or the correction of one. */
 @Controller
@@ -19,11 +20,13 @@ import trialwood.web.NotFound;
 class LookPages extends TrayFormPages<LookPages.LookForm> {
 
   LookPages(TrayDesk desk) {
-    super(desk, "bench/look");
+    super(desk, "look");
   }
 
   /**
    * @param corrects the look that this one takes the place of
+   * @param asked questions that stood on the page
+   * @param checked why an unusual number is right
    */
   record LookForm(
       @Nullable UUID formKey,
@@ -35,7 +38,9 @@ class LookPages extends TrayFormPages<LookPages.LookForm> {
       @Nullable String note,
       @Nullable String by,
       @Nullable String corrects,
-      @Nullable String supersedeReason)
+      @Nullable String supersedeReason,
+      @Nullable String asked,
+      @Nullable String checked)
       implements TrayForm {
 
     static LookForm correcting(TrayLook look) {
@@ -49,11 +54,13 @@ class LookPages extends TrayFormPages<LookPages.LookForm> {
           look.note(),
           Objects.toString(look.recorded().personId(), null),
           String.valueOf(look.id()),
-          "");
+          "",
+          null,
+          null);
     }
 
     @Override
-    public void record(TrayDesk desk, UUID tray) {
+    public @Nullable UUID record(TrayDesk desk, UUID tray) {
       Entry entry = new Entry();
       NewLook look =
           new NewLook(
@@ -66,14 +73,24 @@ class LookPages extends TrayFormPages<LookPages.LookForm> {
       UUID person = entry.person("by", by);
       Optional<Correction> correction = Correction.read(entry, corrects, supersedeReason);
       entry.orRefuse();
-      correction.ifPresentOrElse(
-          it -> desk.records().correctLook(tray, it.earlier(), look, it.reason(), person),
-          () -> desk.records().look(tray, look, person));
+      return correction
+          .map(
+              it ->
+                  desk.records()
+                      .correctLook(
+                          tray,
+                          it.earlier(),
+                          look,
+                          it.reason(),
+                          person,
+                          new Questions(asked, checked)))
+          .orElseGet(() -> desk.records().look(tray, look, person, new Questions(asked, checked)))
+          .id();
     }
   }
 
   @Override
-  LookForm fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects) {
+  LookForm fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects, @Nullable String by) {
     return corrects
         .map(
             id ->
@@ -85,6 +102,17 @@ class LookPages extends TrayFormPages<LookPages.LookForm> {
         .orElseGet(
             () ->
                 new LookForm(
-                    UUID.randomUUID(), today.toString(), "", "", "", "0", "", null, null, null));
+                    UUID.randomUUID(),
+                    today.toString(),
+                    "",
+                    "",
+                    "",
+                    "0",
+                    "",
+                    by,
+                    null,
+                    null,
+                    null,
+                    null));
   }
 }

@@ -18,7 +18,7 @@ import trialwood.web.Entry;
 class RulingPages extends TrayFormPages<RulingPages.RulingForm> {
 
   RulingPages(TrayDesk desk) {
-    super(desk, "bench/ruling");
+    super(desk, "ruling");
   }
 
   record RulingForm(
@@ -30,7 +30,7 @@ class RulingPages extends TrayFormPages<RulingPages.RulingForm> {
       implements TrayForm {
 
     @Override
-    public void record(TrayDesk desk, UUID tray) {
+    public @Nullable UUID record(TrayDesk desk, UUID tray) {
       Entry entry = new Entry();
       LocalDate day = entry.day("on", on, desk.today());
       String ruling = entry.words("counts", counts, "Say whether the tray counts.");
@@ -38,12 +38,13 @@ class RulingPages extends TrayFormPages<RulingPages.RulingForm> {
       UUID person = entry.person("by", by);
       entry.orRefuse();
       desk.records().rule(tray, day, "yes".equals(ruling), because, person);
+      return null;
     }
   }
 
   @Override
-  RulingForm fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects) {
-    return new RulingForm(UUID.randomUUID(), today.toString(), null, "", null);
+  RulingForm fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects, @Nullable String by) {
+    return new RulingForm(UUID.randomUUID(), today.toString(), null, "", by);
   }
 
   @ModelAttribute("votes")

@@ -10,9 +10,11 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestMapping;
+import trialwood.propagation.NewTakenOut;
 import trialwood.propagation.TakenOut;
 import trialwood.propagation.TraySheet;
 import trialwood.web.Entry;
+import trialwood.web.NotFound;
 
 /** Cuttings that leave the tray before its final count. */
 @Controller
@@ -20,9 +22,12 @@ import trialwood.web.Entry;
 class TakenOutPages extends TrayFormPages<TakenOutPages.TakenOutForm> {
 
   TakenOutPages(TrayDesk desk) {
-    super(desk, "bench/taken-out");
+    super(desk, "taken-out");
   }
 
+  /**
+   * @param corrects the record that this one takes the place of
+   */
   record TakenOutForm(
       @Nullable UUID formKey,
       @Nullable String on,
@@ -30,11 +35,26 @@ class TakenOutPages extends TrayFormPages<TakenOutPages.TakenOutForm> {
       @Nullable String rooted,
       TakenOut.@Nullable Fate fate,
       @Nullable String note,
-      @Nullable String by)
+      @Nullable String by,
+      @Nullable String corrects,
+      @Nullable String supersedeReason)
       implements TrayForm {
 
+    static TakenOutForm correcting(TakenOut out) {
+      return new TakenOutForm(
+          UUID.randomUUID(),
+          out.onDate().toString(),
+          String.valueOf(out.number()),
+          out.isRooted() ? "yes" : "no",
+          out.fate(),
+          out.note(),
+          Objects.toString(out.recorded().personId(), null),
+          String.valueOf(out.id()),
+          "");
+    }
+
     @Override
-    public void record(TrayDesk desk, UUID tray) {
+    public @Nullable UUID record(TrayDesk desk, UUID tray) {
       Entry entry = new Entry();
       LocalDate day = entry.day("on", on, desk.today());
       int out = entry.count("number", number);
@@ -43,16 +63,32 @@ class TakenOutPages extends TrayFormPages<TakenOutPages.TakenOutForm> {
         entry.wrong("fate", "Say what became of them.");
       }
       UUID person = entry.person("by", by);
+      Optional<Correction> correction = Correction.read(entry, corrects, supersedeReason);
       entry.orRefuse();
-      desk.records()
-          .takenOut(
-              tray, day, out, roots, Objects.requireNonNull(fate), Entry.wordsIfAny(note), person);
+      NewTakenOut taken =
+          new NewTakenOut(day, out, roots, Objects.requireNonNull(fate), Entry.wordsIfAny(note));
+      return correction
+          .map(it -> desk.records().correctTakenOut(tray, it.earlier(), taken, it.reason(), person))
+          .orElseGet(() -> desk.records().takenOut(tray, taken, person))
+          .id();
     }
   }
 
   @Override
-  TakenOutForm fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects) {
-    return new TakenOutForm(UUID.randomUUID(), today.toString(), "1", null, null, "", null);
+  TakenOutForm fresh(
+      TraySheet sheet, LocalDate today, Optional<UUID> corrects, @Nullable String by) {
+    return corrects
+        .map(
+            id ->
+                sheet.takenOut().stream()
+                    .filter(out -> id.equals(out.id()))
+                    .findFirst()
+                    .map(TakenOutForm::correcting)
+                    .orElseThrow(NotFound.of("such record of cuttings taken out")))
+        .orElseGet(
+            () ->
+                new TakenOutForm(
+                    UUID.randomUUID(), today.toString(), "", null, null, "", by, null, null));
   }
 
   @ModelAttribute("rootedOrNot")

@@ -1,10 +1,15 @@
 package trialwood.propagation.web;
 
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpSession;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -15,30 +20,39 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.people.Person;
+import trialwood.propagation.RoundFilter;
 import trialwood.propagation.TraySheet;
 import trialwood.web.ForBench;
 import trialwood.web.NotFound;
 
 /**
- * The way of every form of a tray: opened afresh, stored, or shown again with what was typed. Those
- * who extend it say at which address, on which page and with which boxes.
+ * The way of every form of a tray: opened afresh, stored, or shown again with what was typed; on a
+ * round the next tray's form follows at once. Those who extend it say at which address, on which
+ * page and with which boxes.
  */
 abstract class TrayFormPages<F extends TrayForm> {
 
-  private final TrayDesk desk;
-  private final String page;
+  /** Whose initials were tapped last, kept for the session. */
+  private static final String BY = "bench.by";
 
-  TrayFormPages(TrayDesk desk, String page) {
+  private final TrayDesk desk;
+  private final String form;
+
+  /**
+   * @param form last part of the form's address, which is also the name of its page
+   */
+  TrayFormPages(TrayDesk desk, String form) {
     this.desk = desk;
-    this.page = page;
+    this.form = form;
   }
 
   /**
    * The form as it opens.
    *
    * @param corrects the record that is to be corrected, where the form is opened for that
+   * @param by whoever used a form last
    */
-  abstract F fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects);
+  abstract F fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects, @Nullable String by);
 
   @ModelAttribute("sheet")
   TraySheet sheet(@PathVariable String label) {
@@ -60,9 +74,11 @@ abstract class TrayFormPages<F extends TrayForm> {
   String open(
       @ModelAttribute("sheet") TraySheet sheet,
       @RequestParam Optional<UUID> corrects,
+      HttpServletRequest request,
       Model model) {
-    model.addAttribute("form", fresh(sheet, today(), corrects));
-    return page;
+    Object by = request.getSession().getAttribute(BY);
+    model.addAttribute("form", fresh(sheet, today(), corrects, by == null ? null : by.toString()));
+    return shown(sheet, request, model);
   }
 
   @PostMapping
@@ -71,13 +87,69 @@ abstract class TrayFormPages<F extends TrayForm> {
       @ModelAttribute("sheet") TraySheet sheet,
       @ModelAttribute("form") @Nullable F form,
       BindingResult said,
+      HttpServletRequest request,
+      Model model,
       RedirectAttributes next) {
-    UUID tray = sheet.line().trayId();
-    if (!desk.forms().store(form, said, () -> Objects.requireNonNull(form).record(desk, tray))) {
-      return page;
+    String tray = sheet.line().tray();
+    UUID id = sheet.line().trayId();
+    AtomicReference<@Nullable UUID> stored = new AtomicReference<>();
+    if (!desk.forms()
+        .store(form, said, () -> stored.set(Objects.requireNonNull(form).record(desk, id)))) {
+      return shown(sheet, request, model);
     }
-    next.addFlashAttribute("status", "Stored for tray " + sheet.line().tray() + ".");
-    next.addAttribute("tray", sheet.line().tray());
-    return "redirect:/bench/trays/{tray}";
+    keepPerson(request.getSession(), Objects.requireNonNull(form));
+    RoundFilter filter = round(request);
+    boolean conflict = desk.closing().isInConflict(id);
+    next.addFlashAttribute(
+        "status",
+        conflict
+            ? "Stored for tray %s. It contradicts another count, so neither is used until a person settles on one."
+                .formatted(tray)
+            : "Stored for tray %s.".formatted(tray));
+    next.addFlashAttribute("further", further(tray, filter, stored.get(), conflict));
+    return "redirect:"
+        + (filter == null
+            ? "/bench/trays/" + tray
+            : new RoundPlace(desk.rounds().on(today()).along(filter), filter, tray).onwards());
+  }
+
+  private String shown(TraySheet sheet, HttpServletRequest request, Model model) {
+    RoundFilter filter = round(request);
+    String tray = sheet.line().tray();
+    model.addAttribute("action", RoundPlace.form(tray, form, filter));
+    if (filter != null) {
+      model.addAttribute(
+          "place", new RoundPlace(desk.rounds().on(today()).along(filter), filter, tray));
+    }
+    return "bench/" + form;
+  }
+
+  private Map<String, String> further(
+      String tray, @Nullable RoundFilter filter, @Nullable UUID stored, boolean conflict) {
+    Map<String, String> further = new LinkedHashMap<>();
+    if (conflict) {
+      further.put("See both", "/bench/trays/" + tray);
+    } else if (stored != null) {
+      String address = RoundPlace.form(tray, form, filter);
+      further.put(
+          "Correct it", address + (address.contains("?") ? "&" : "?") + "corrects=" + stored);
+    }
+    return further;
+  }
+
+  private static void keepPerson(HttpSession session, TrayForm form) {
+    if (form.by() != null && !form.by().isBlank()) {
+      session.setAttribute(BY, form.by());
+    }
+  }
+
+  /** The round that the form stands in, read off the address; null by itself. */
+  private static @Nullable RoundFilter round(HttpServletRequest request) {
+    return request.getParameter("round") == null
+        ? null
+        : new RoundFilter(
+            request.getParameter("bench"),
+            request.getParameter("run"),
+            request.getParameter("block"));
   }
 }

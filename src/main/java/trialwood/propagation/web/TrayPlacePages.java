@@ -22,7 +22,7 @@ class TrayPlacePages extends TrayFormPages<TrayPlacePages.PlaceForm> {
   private final PlanLists lists;
 
   TrayPlacePages(TrayDesk desk, PlanLists lists) {
-    super(desk, "bench/place");
+    super(desk, "place");
     this.desk = desk;
     this.lists = lists;
   }
@@ -37,7 +37,7 @@ class TrayPlacePages extends TrayFormPages<TrayPlacePages.PlaceForm> {
       implements TrayForm {
 
     @Override
-    public void record(TrayDesk desk, UUID tray) {
+    public @Nullable UUID record(TrayDesk desk, UUID tray) {
       Entry entry = new Entry();
       Optional<Bench> to = desk.benches().findByCode(bench == null ? "" : bench);
       if (to.isEmpty()) {
@@ -49,12 +49,13 @@ class TrayPlacePages extends TrayFormPages<TrayPlacePages.PlaceForm> {
       UUID person = entry.person("by", by);
       entry.orRefuse();
       desk.moving().move(tray, to.orElseThrow(), at, day, why, person);
+      return null;
     }
   }
 
   @Override
-  PlaceForm fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects) {
-    return new PlaceForm(UUID.randomUUID(), null, null, today.toString(), null, null);
+  PlaceForm fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects, @Nullable String by) {
+    return new PlaceForm(UUID.randomUUID(), null, null, today.toString(), null, by);
   }
 
   @ModelAttribute("benches")

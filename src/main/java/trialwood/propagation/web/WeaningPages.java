@@ -12,18 +12,24 @@ import trialwood.propagation.TraySheet;
 import trialwood.propagation.Weaning;
 import trialwood.web.Entry;
 import trialwood.web.NotFound;
+import trialwood.web.Questions;
 
 /** Life off the mist, or the correction of what was said about it. */
 @Controller
 @RequestMapping("/bench/trays/{label}/weaning")
 class WeaningPages extends TrayFormPages<WeaningPages.WeaningForm> {
 
+  private final TrayDesk desk;
+
   WeaningPages(TrayDesk desk) {
-    super(desk, "bench/weaning");
+    super(desk, "weaning");
+    this.desk = desk;
   }
 
   /**
    * @param corrects the weaning count that this one takes the place of
+   * @param asked questions that stood on the page
+   * @param checked why an unusual number is right
    */
   record WeaningForm(
       @Nullable UUID formKey,
@@ -35,7 +41,9 @@ class WeaningPages extends TrayFormPages<WeaningPages.WeaningForm> {
       @Nullable String note,
       @Nullable String by,
       @Nullable String corrects,
-      @Nullable String supersedeReason)
+      @Nullable String supersedeReason,
+      @Nullable String asked,
+      @Nullable String checked)
       implements TrayForm {
 
     static WeaningForm correcting(Weaning weaning) {
@@ -49,11 +57,13 @@ class WeaningPages extends TrayFormPages<WeaningPages.WeaningForm> {
           weaning.note(),
           Objects.toString(weaning.recorded().personId(), null),
           String.valueOf(weaning.id()),
-          "");
+          "",
+          null,
+          null);
     }
 
     @Override
-    public void record(TrayDesk desk, UUID tray) {
+    public @Nullable UUID record(TrayDesk desk, UUID tray) {
       Entry entry = new Entry();
       NewWeaning weaning =
           new NewWeaning(
@@ -66,14 +76,26 @@ class WeaningPages extends TrayFormPages<WeaningPages.WeaningForm> {
       UUID person = entry.person("by", by);
       Optional<Correction> correction = Correction.read(entry, corrects, supersedeReason);
       entry.orRefuse();
-      correction.ifPresentOrElse(
-          it -> desk.closing().correctWeaning(tray, it.earlier(), weaning, it.reason(), person),
-          () -> desk.closing().weaning(tray, weaning, person));
+      return correction
+          .map(
+              it ->
+                  desk.closing()
+                      .correctWeaning(
+                          tray,
+                          it.earlier(),
+                          weaning,
+                          it.reason(),
+                          person,
+                          new Questions(asked, checked)))
+          .orElseGet(
+              () -> desk.closing().weaning(tray, weaning, person, new Questions(asked, checked)))
+          .id();
     }
   }
 
   @Override
-  WeaningForm fresh(TraySheet sheet, LocalDate today, Optional<UUID> corrects) {
+  WeaningForm fresh(
+      TraySheet sheet, LocalDate today, Optional<UUID> corrects, @Nullable String by) {
     return corrects
         .map(
             id ->
@@ -86,14 +108,26 @@ class WeaningPages extends TrayFormPages<WeaningPages.WeaningForm> {
             () ->
                 new WeaningForm(
                     UUID.randomUUID(),
-                    Objects.toString(sheet.lastMist(), ""),
+                    Objects.toString(lastMist(sheet), ""),
                     today.toString(),
                     "",
                     "",
                     "",
                     "",
+                    by,
+                    null,
                     null,
                     null,
                     null));
+  }
+
+  /** As noted for the tray, or else for another of its run after this one was counted. */
+  private @Nullable LocalDate lastMist(TraySheet sheet) {
+    return sheet.lastMist() != null
+        ? sheet.lastMist()
+        : desk.weanings()
+            .lastMistIn(sheet.batch().runId())
+            .filter(mist -> sheet.standing().stream().noneMatch(it -> mist.isBefore(it.onDate())))
+            .orElse(null);
   }
 }

@@ -7,6 +7,7 @@ import static org.springframework.security.test.web.servlet.request.SecurityMock
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.flash;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
@@ -33,6 +34,7 @@ import trialwood.propagation.FinalCounts;
 import trialwood.propagation.NewLook;
 import trialwood.propagation.NewWeaning;
 import trialwood.propagation.StickingRun;
+import trialwood.propagation.TakenOuts;
 import trialwood.propagation.Tray;
 import trialwood.propagation.TrayLooks;
 import trialwood.propagation.TrayRecords;
@@ -53,6 +55,7 @@ class TrayPagesTest {
   @Autowired Closing closing;
   @Autowired TrayLooks looks;
   @Autowired FinalCounts counts;
+  @Autowired TakenOuts takenOuts;
 
   private UUID tray;
 
@@ -101,6 +104,8 @@ class TrayPagesTest {
     typed.put("rooted", rooted);
     typed.put("alive", alive);
     typed.put("deadRemoved", "0");
+    typed.put("asked", "Nobody looked for 18 days. Was a look taken and not written down?");
+    typed.put("checked", "the pump was down that week");
     return typed;
   }
 
@@ -291,5 +296,75 @@ class TrayPagesTest {
                 .string(
                     containsString(
                         "No comparison: All or nothing rooted in K-IBA, 2000 ppm, quick dip, wounded: split")));
+  }
+
+  @Test
+  void two_final_counts_say_at_once_that_they_contradict_each_other() throws Exception {
+    send(PAGE + "/final-count", count("21", "0", "3")).andExpect(redirectedUrl(PAGE));
+    send(PAGE + "/final-count", count("22", "0", "2"))
+        .andExpect(flash().attribute("status", containsString("It contradicts another count")));
+    shows(open(PAGE), "href=\"/doubts/");
+  }
+
+  @Test
+  void a_count_of_a_fourth_day_is_asked_about_and_kept_with_its_reason() throws Exception {
+    Map<String, String> typed = count("20", "0", "4");
+    typed.put("on", "10 Jun 2022");
+    shows(
+        send(PAGE + "/final-count", typed),
+        "Is this right?",
+        "Day 4 after sticking is early for a final count.",
+        "name=\"checked\"");
+    assertThat(counts.standing(tray)).isEmpty();
+
+    typed.put("asked", "Day 4 after sticking is early for a final count. Is it one?");
+    typed.put("checked", "the bench was cleared for a repair");
+    send(PAGE + "/final-count", typed).andExpect(redirectedUrl(PAGE));
+    shows(open(PAGE), "Day 4 after sticking", "the bench was cleared for a repair");
+  }
+
+  @Test
+  void what_was_taken_out_is_corrected_with_a_reason_and_both_are_shown() throws Exception {
+    Map<String, String> typed = new HashMap<>();
+    typed.put("on", "24 Jun 2022");
+    typed.put("number", "2");
+    typed.put("rooted", "yes");
+    typed.put("fate", "GIVEN_AWAY");
+    send(PAGE + "/taken-out", typed).andExpect(redirectedUrl(PAGE));
+    shows(open(PAGE), "2 rooted, given away", "is the transfer on record?");
+    UUID earlier = takenOuts.standing(tray).get(0).id();
+    shows(open(PAGE + "/taken-out?corrects=" + earlier), "value=\"2\"", "supersedeReason");
+
+    typed.put("number", "1");
+    typed.put("corrects", earlier.toString());
+    typed.put("supersedeReason", "one came back");
+    send(PAGE + "/taken-out", typed).andExpect(redirectedUrl(PAGE));
+
+    assertThat(takenOuts.soFar(tray).number()).isOne();
+    shows(open(PAGE), "replaced", "one came back");
+  }
+
+  @Test
+  void on_a_round_the_next_tray_follows_and_whoever_looked_is_remembered() throws Exception {
+    LocalDate stuck = LocalDate.now().minusDays(7);
+    StickingRun run = bench.run("R-NOW", stuck, bench.accession("CK-E"));
+    UUID clone = bench.accession("A19-01");
+    bench.tray(run, "N-1", clone, 24);
+    bench.tray(run, "N-2", clone, 24);
+    bench.flush();
+    shows(open("/bench/round?run=R-NOW"), "Go to N-1", "2 waiting", "Look, day 7");
+    shows(open("/bench/trays/N-1/look?round=on&run=R-NOW"), "1 of 2", "Skip to N-2");
+
+    Map<String, String> typed = look("5", "0", "24");
+    typed.put("on", LocalDate.now().toString());
+    typed.put("round", "on");
+    typed.put("run", "R-NOW");
+    send("/bench/trays/N-1/look", typed)
+        .andExpect(redirectedUrl("/bench/trays/N-2/look?round=on&run=R-NOW"));
+    bench.flush();
+    send("/bench/trays/N-2/look", typed).andExpect(redirectedUrl("/bench/round?run=R-NOW"));
+    bench.flush();
+
+    shows(open("/bench/round?run=R-NOW"), "done today", "0 waiting");
   }
 }
