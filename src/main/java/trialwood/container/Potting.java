@@ -200,8 +200,9 @@ public class Potting {
             .toList();
     if (both.size() > 1) {
       doubts.save(
-          new Doubt(
+          Doubt.between(
               lot.unitId(),
+              Objects.requireNonNull(source.id()),
               lot.pottedOn(),
               "%s was another accession's on the day its plants were potted."
                   .formatted(source.label()),
