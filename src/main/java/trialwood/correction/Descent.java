@@ -7,7 +7,10 @@ import java.util.UUID;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** Which units came out of which: lots out of trays and lots, plants that stood in lots. */
+/**
+ * Which units came out of which: trays and lots out of trays, lots out of lots, plants that stood
+ * in lots.
+ */
 @Repository
 class Descent {
 
@@ -36,6 +39,10 @@ class Descent {
               select s.source_id as parent_id, s.lot_id as child_id
               from lot_source s join lot l on l.unit_id = s.lot_id
               where s.source_id in (:units) and l.potted_on >= :from and l.potted_on < :until
+              union
+              select x.from_tray_id, x.to_tray_id from tray_passage x
+              where x.from_tray_id in (:units) and x.on_date >= :from and x.on_date < :until
+                and not exists (select 1 from passage_taken_back b where b.passage_id = x.id)
               union
               select p.lot_id, p.plant_id from plant_place p
               where p.lot_id in (:units) and p.from_date < :until

@@ -41,7 +41,13 @@ public class Closing {
   @Transactional
   public FinalCount finalCount(UUID trayId, NewFinalCount said, @Nullable UUID personId) {
     Tray tray = records.take(trayId, said.on());
-    FinalCount count = new FinalCount(tray, said, takenOuts.soFar(trayId), recorder.by(personId));
+    FinalCount count =
+        new FinalCount(
+            tray,
+            records.held(tray, said.on()),
+            said,
+            takenOuts.soFar(trayId),
+            recorder.by(personId));
     List<FinalCount> standing = counts.standing(trayId);
     if (said.settles() != null) {
       return settle(count, standing, said.settles());
@@ -76,7 +82,9 @@ public class Closing {
     int alive = count.rooted() + count.aliveWithoutRoots();
     records
         .lastLookBefore(count.trayId(), count.onDate())
-        .filter(last -> alive > last.alive())
+        .filter(
+            last ->
+                alive > last.alive() + records.came(count.trayId(), last.onDate(), count.onDate()))
         .ifPresent(
             last ->
                 ask(

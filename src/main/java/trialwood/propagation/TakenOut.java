@@ -42,6 +42,7 @@ public class TakenOut extends CorrectableFact {
 
   TakenOut(
       Tray tray,
+      int held,
       LocalDate onDate,
       int number,
       boolean rooted,
@@ -58,9 +59,7 @@ public class TakenOut extends CorrectableFact {
     Check.that()
         .holds(number >= 1, "number", "Say how many cuttings were taken out.")
         .holds(
-            number <= tray.stuck(),
-            "number",
-            "%d taken out, but %d were stuck.".formatted(number, tray.stuck()))
+            number <= held, "number", "%d taken out, but %s.".formatted(number, tray.holding(held)))
         .holds(!(rooted && fate == Fate.ROTTED), "fate", "A rotted cutting is not a rooted one.")
         .holds(
             !onDate.isBefore(tray.stuckOn()),

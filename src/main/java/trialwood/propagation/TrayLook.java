@@ -22,9 +22,11 @@ public class TrayLook extends CorrectableFact {
   private @Nullable String note;
 
   /**
+   * @param held what the tray holds by that day: the stuck, with those that came and without those
+   *     that went to other trays
    * @throws trialwood.record.Refused when the numbers are impossible for this tray
    */
-  TrayLook(Tray tray, NewLook said, Recorded recorded) {
+  TrayLook(Tray tray, int held, NewLook said, Recorded recorded) {
     super(recorded);
     this.trayId = tray.unitId();
     this.onDate = said.on();
@@ -40,14 +42,11 @@ public class TrayLook extends CorrectableFact {
             "The tray was stuck later, on %s.".formatted(Measures.day(tray.stuckOn())))
         .holds(rooted <= lifted, "rooted", "%d rooted, but %d lifted.".formatted(rooted, lifted))
         .holds(lifted <= alive, "lifted", "%d lifted, but %d alive.".formatted(lifted, alive))
+        .holds(alive <= held, "alive", "%d alive, but %s.".formatted(alive, tray.holding(held)))
         .holds(
-            alive <= tray.stuck(),
-            "alive",
-            "%d alive, but %d were stuck.".formatted(alive, tray.stuck()))
-        .holds(
-            alive > tray.stuck() || deadRemoved + alive <= tray.stuck(),
+            alive > held || deadRemoved + alive <= held,
             "deadRemoved",
-            "%d alive and %d dead, but %d were stuck.".formatted(alive, deadRemoved, tray.stuck()))
+            "%d alive and %d dead, but %s.".formatted(alive, deadRemoved, tray.holding(held)))
         .holds(rooted >= 0 && lifted >= 0 && deadRemoved >= 0, "lifted", "Counts start at 0.")
         .orRefuse();
   }

@@ -26,6 +26,7 @@ public class TrayRecords {
   private final TrayLooks looks;
   private final TakenOuts takenOuts;
   private final FinalCounts counts;
+  private final TrayPassages passages;
   private final TrayRulings rulings;
   private final Doubts doubts;
   private final Recorder recorder;
@@ -36,6 +37,7 @@ public class TrayRecords {
       TrayLooks looks,
       TakenOuts takenOuts,
       FinalCounts counts,
+      TrayPassages passages,
       TrayRulings rulings,
       Doubts doubts,
       Recorder recorder,
@@ -44,6 +46,7 @@ public class TrayRecords {
     this.looks = looks;
     this.takenOuts = takenOuts;
     this.counts = counts;
+    this.passages = passages;
     this.rulings = rulings;
     this.doubts = doubts;
     this.recorder = recorder;
@@ -53,7 +56,8 @@ public class TrayRecords {
   /** An interim look at a sample. */
   @Transactional
   public TrayLook look(UUID trayId, NewLook said, @Nullable UUID personId) {
-    TrayLook look = new TrayLook(take(trayId, said.on()), said, recorder.by(personId));
+    Tray tray = take(trayId, said.on());
+    TrayLook look = new TrayLook(tray, held(tray, said.on()), said, recorder.by(personId));
     lastLookBefore(trayId, said.on()).ifPresent(last -> askIfMoreAlive(look, last));
     return looks.save(look);
   }
@@ -70,7 +74,9 @@ public class TrayRecords {
     refuseUnlessItStands(
         looks.findById(earlierId).filter(it -> it.trayId().equals(trayId)).isPresent(),
         looks.existsBySupersedesId(earlierId));
-    TrayLook look = new TrayLook(tray, said, recorder.by(personId)).insteadOf(earlierId, reason);
+    TrayLook look =
+        new TrayLook(tray, held(tray, said.on()), said, recorder.by(personId))
+            .insteadOf(earlierId, reason);
     lastLookBefore(trayId, said.on())
         .filter(last -> !earlierId.equals(last.id()))
         .ifPresent(last -> askIfMoreAlive(look, last));
@@ -78,7 +84,7 @@ public class TrayRecords {
   }
 
   private void askIfMoreAlive(TrayLook look, TrayLook last) {
-    if (look.alive() > last.alive()) {
+    if (look.alive() > last.alive() + came(look.trayId(), last.onDate(), look.onDate())) {
       ask(
           look.trayId(),
           look.onDate(),
@@ -99,9 +105,10 @@ public class TrayRecords {
       @Nullable String note,
       @Nullable UUID personId) {
     Tray tray = take(trayId, on);
+    int held = held(tray, on);
     Check.that()
         .holds(
-            takenOuts.soFar(trayId).number() + number <= tray.stuck(),
+            takenOuts.soFar(trayId).number() + number <= held,
             "number",
             "More would be taken out than were stuck.")
         .holds(
@@ -110,7 +117,7 @@ public class TrayRecords {
             "The final count is in; what comes out now is potted from it.")
         .orRefuse();
     return takenOuts.save(
-        new TakenOut(tray, on, number, rooted, fate, note, recorder.by(personId)));
+        new TakenOut(tray, held, on, number, rooted, fate, note, recorder.by(personId)));
   }
 
   /** Declares a tray void, or lets it count again. */
@@ -130,6 +137,16 @@ public class TrayRecords {
             "This day is still to come: %s.".formatted(Measures.day(on)))
         .orRefuse();
     return trays.take(trayId).orElseThrow(() -> new Refused("tray", "There is no such tray."));
+  }
+
+  /** What a tray holds by a day: the stuck, with what came from and without what went elsewhere. */
+  int held(Tray tray, LocalDate on) {
+    return tray.stuck() + passages.changed(tray.unitId(), on);
+  }
+
+  /** How many more cuttings came into a tray than went out of it between two days; 0 if fewer. */
+  int came(UUID trayId, LocalDate after, LocalDate until) {
+    return Math.max(0, passages.changed(trayId, until) - passages.changed(trayId, after));
   }
 
   Optional<TrayLook> lastLookBefore(UUID trayId, LocalDate on) {

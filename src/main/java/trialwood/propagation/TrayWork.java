@@ -78,6 +78,7 @@ public class TrayWork implements WorkSource {
             join holding h on h.unit_id = t.unit_id and h.from_date <= t.stuck_on and t.stuck_on < h.until_date
             join accession a on a.id = h.accession_id
             where not exists (select 1 from final_count f where f.tray_id = t.unit_id)
+              and t.stuck + coalesce((select sum(x.cuttings) from tray_change x where x.tray_id = t.unit_id), 0) > 0
               and not exists (select 1 from tray_ruling v where v.tray_id = t.unit_id and not v.counts)
             order by r.from_date, length(t.block), t.block, length(t.place), t.place, u.label
             """)

@@ -2,6 +2,7 @@ package trialwood.unit;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -61,6 +62,15 @@ public class Identity {
                 "They agree since the labels were put right.",
                 word.recorded()));
     doubts.saveAll(agreeing);
+  }
+
+  /** Whose a unit is from now on, as far as anybody said. */
+  public Optional<UUID> holder(UUID unit) {
+    return jdbc.sql("select accession_id from holding where unit_id = :unit and until_date = :open")
+        .param("unit", unit)
+        .param("open", Holding.OPEN)
+        .query(UUID.class)
+        .optional();
   }
 
   /** Two people correcting one unit at once would each settle without the other's word. */
