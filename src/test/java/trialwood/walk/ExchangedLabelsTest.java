@@ -66,7 +66,7 @@ class ExchangedLabelsTest {
       phone.press("Put the labels right");
 
       assertThat(phone.text()).contains("No record was changed", "Where the doubt began");
-      assertThat(phone.text()).contains("C18-03 at the gate of container-1");
+      assertThat(phone.text()).contains("C18-03 at the gate of container #1");
       assertThat(phone.fits()).isTrue();
       assertThat(held()).isEqualTo(right);
       assertThat(jdbc.sql("select count(*) from unit_record").query(Long.class).single())
@@ -81,10 +81,10 @@ class ExchangedLabelsTest {
   private List<String> held() {
     return jdbc.sql(
             """
-            select u.label || ' ' || a.code || ' ' || h.from_date || ' ' || h.until_date
+            select u.label || ' ' || a.code || ' ' || min(h.from_date) || ' ' || max(h.until_date)
             from holding h join unit u on u.id = h.unit_id join accession a on a.id = h.accession_id
             where u.label like '22-C18-03-G1%' or u.label like '22-C18-04-G1%'
-            order by u.label, h.from_date
+            group by u.label, a.code order by u.label
             """)
         .query(String.class)
         .list();
