@@ -1,4 +1,4 @@
--- Cuttings that went from one tray into another, and trays that went to another place.
+-- Cuttings that went from one tray into another.
 
 create table tray_passage (
   id           uuid primary key,
@@ -25,22 +25,6 @@ create table passage_taken_back (
   account     varchar(60) not null,
   recorded_at timestamp(6) with time zone not null
 );
-
--- where a tray stands from a day on
-create table tray_place (
-  id          uuid primary key,
-  tray_id     uuid not null references tray,
-  on_date     date not null,
-  house       varchar(60),
-  block       varchar(10),
-  place       varchar(10),
-  note        varchar(300),
-  person_id   uuid references person,
-  account     varchar(60) not null,
-  recorded_at timestamp(6) with time zone not null
-);
-
-create index tray_place_tray on tray_place (tray_id, on_date);
 
 -- By how many a tray grew or shrank on a day. A tray holds what was stuck in it and these. A tray
 -- that began with cuttings of another has them as its stuck already.
