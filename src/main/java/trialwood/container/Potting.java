@@ -184,8 +184,9 @@ public class Potting {
             .toList();
     if (both.size() > 1) {
       doubts.save(
-          new Doubt(
+          Doubt.between(
               lot.unitId(),
+              Objects.requireNonNull(source.id()),
               lot.pottedOn(),
               "%s was another accession's on the day its plants were potted."
                   .formatted(source.label()),

@@ -80,7 +80,12 @@ class DoubtPage {
     Unit unit = units.findById(doubt.unitId()).orElseThrow();
     model.addAttribute("doubt", doubt);
     model.addAttribute("unit", unit);
+    model.addAttribute("other", label(doubt.otherUnitId()));
     return "desk/doubt";
+  }
+
+  private @Nullable String label(@Nullable UUID unit) {
+    return unit == null ? null : units.findById(unit).map(Unit::label).orElse(null);
   }
 
   private Doubt doubt(UUID id) {

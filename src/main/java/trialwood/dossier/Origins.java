@@ -57,7 +57,7 @@ public class Origins {
                    coalesce(b.hormone, r.hormone) as hormone, coalesce(b.form, r.form) as form,
                    coalesce(b.ppm, r.ppm) as ppm, min(t.stuck_on) as stuck_on,
                    min(f.on_date) as counted_on, sum(f.rooted + f.taken_out_rooted) as rooted,
-                   sum(t.stuck) as stuck, min(w.name) as stuck_by
+                   sum(t.stuck + coalesce((select sum(x.cuttings) from tray_change x where x.tray_id = t.unit_id), 0)) as stuck, min(w.name) as stuck_by
             from final_count f
             join tray t on t.unit_id = f.tray_id
             join batch b on b.id = t.batch_id

@@ -42,7 +42,8 @@ public class BenchLists {
       select t.unit_id as tray_id, u.label as tray, r.code as run, a.code as accession,
              a.id as accession_id, a.talk_name,
              a.id = r.check_accession_id as is_check, t.block,
-             coalesce(m.place, t.place) as place, t.stuck_on, t.stuck,
+             coalesce(m.place, t.place) as place, t.stuck_on,
+             t.stuck + coalesce((select sum(x.cuttings) from tray_change x where x.tray_id = t.unit_id), 0) as stuck,
              l.last_look, coalesce(c.counts, 0) as standing_counts,
              case when c.counts = 1 then c.rooted end as rooted,
              w.alive as alive14, case when v.counts = false then v.reason end as void_reason

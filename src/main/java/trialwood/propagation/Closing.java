@@ -46,7 +46,8 @@ public class Closing {
   public FinalCount finalCount(UUID trayId, NewFinalCount said, @Nullable UUID personId) {
     FinalCount count = drafted(records.take(trayId, said.on()), said, personId);
     if (said.settles() == null && !isKept(count)) {
-      TrayQuestions.moreAlive(count, records.looksAt(trayId))
+      questions
+          .moreAlive(count, records.looksAt(trayId))
           .ifPresent(question -> ask(count, question));
     }
     return keep(count, said.settles());
@@ -76,7 +77,12 @@ public class Closing {
   }
 
   private FinalCount drafted(Tray tray, NewFinalCount said, @Nullable UUID personId) {
-    return new FinalCount(tray, said, takenOuts.soFar(tray.unitId()), recorder.by(personId));
+    return new FinalCount(
+        tray,
+        records.held(tray, said.on()),
+        said,
+        takenOuts.soFar(tray.unitId()),
+        recorder.by(personId));
   }
 
   private boolean isKept(FinalCount count) {
@@ -127,7 +133,8 @@ public class Closing {
   public Weaning weaning(UUID trayId, NewWeaning said, @Nullable UUID personId) {
     Weaning weaning =
         new Weaning(records.take(trayId, said.on()), closed(trayId), said, recorder.by(personId));
-    TrayQuestions.moreAlive(weaning, weanings.standing(trayId))
+    questions
+        .moreAlive(weaning, weanings.standing(trayId))
         .ifPresent(question -> records.ask(trayId, weaning.onDate(), question, weaning.recorded()));
     return weanings.save(weaning);
   }

@@ -27,10 +27,12 @@ public class FinalCount extends Fact {
   private @Nullable String supersedeReason;
 
   /**
+   * @param held what the tray holds by that day: the stuck, with those that came and without those
+   *     that went to other trays
    * @param taken what was taken out of the tray before, as recorded
-   * @throws trialwood.record.Refused when the four do not add up to what was stuck
+   * @throws trialwood.record.Refused when the four do not add up to what it holds
    */
-  FinalCount(Tray tray, NewFinalCount said, TakenSoFar taken, Recorded recorded) {
+  FinalCount(Tray tray, int held, NewFinalCount said, TakenSoFar taken, Recorded recorded) {
     super(recorded);
     this.trayId = tray.unitId();
     this.onDate = said.on();
@@ -51,20 +53,17 @@ public class FinalCount extends Fact {
             rooted >= 0 && aliveWithoutRoots >= 0 && dead >= 0 && takenOut >= 0,
             "rooted",
             "Counts start at 0.")
+        .holds(rooted <= held, "rooted", "%d rooted, %s.".formatted(rooted, tray.holding(held)))
         .holds(
-            rooted <= tray.stuck(),
-            "rooted",
-            "%d rooted, %d stuck.".formatted(rooted, tray.stuck()))
-        .holds(
-            said.sum() == tray.stuck(),
+            said.sum() == held,
             "dead",
-            "%d recorded, %d stuck.%s"
+            "%d recorded, %s.%s"
                 .formatted(
                     said.sum(),
-                    tray.stuck(),
-                    said.sum() < tray.stuck()
+                    tray.holding(held),
+                    said.sum() < held
                         ? " %d lost or destroyed? Say which: dead, or taken out before."
-                            .formatted(tray.stuck() - said.sum())
+                            .formatted(held - said.sum())
                         : ""))
         .holds(
             takenOut == taken.number(),
@@ -94,6 +93,11 @@ public class FinalCount extends Fact {
   /** All that rooted of what was stuck, those taken out with roots among them. */
   public int rootedOfStuck() {
     return rooted + takenOutRooted;
+  }
+
+  /** All that the tray held when it was closed. */
+  int held() {
+    return rooted + aliveWithoutRoots + dead + takenOut;
   }
 
   public UUID trayId() {

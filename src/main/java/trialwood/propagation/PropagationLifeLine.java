@@ -30,7 +30,7 @@ class PropagationLifeLine implements LifeLineSource {
         jdbc.sql(
                 """
                 select min(t.stuck_on) as date, 'propagation' as place,
-                       'stuck ' || sum(t.stuck) || ' cuttings in run ' || r.code as sentence,
+                       'stuck ' || sum(t.stuck + coalesce((select sum(x.cuttings) from tray_change x where x.tray_id = t.unit_id), 0)) || ' cuttings in run ' || r.code as sentence,
                        '/bench/runs/' || r.code as href
                 from holding h
                 join tray t on t.unit_id = h.unit_id

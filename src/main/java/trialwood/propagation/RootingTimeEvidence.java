@@ -80,7 +80,9 @@ class RootingTimeEvidence implements EvidenceSource {
             )
             select r.code as run, r.from_date as run_from, h.accession_id, u.label as tray, l.on_date,
                    t.stuck_on, l.lifted, l.rooted, l.alive,
-                   t.stuck - coalesce((select sum(o.number) from taken_out o
+                   t.stuck + coalesce((select sum(x.cuttings) from tray_change x
+                                       where x.tray_id = l.tray_id and x.on_date <= l.on_date), 0)
+                           - coalesce((select sum(o.number) from taken_out o
                                        where o.tray_id = l.tray_id and o.on_date <= l.on_date
                                          and not exists (select 1 from taken_out s where s.supersedes_id = o.id)), 0)
                      as in_tray

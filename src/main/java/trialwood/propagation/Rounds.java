@@ -56,7 +56,9 @@ public class Rounds {
                 join accession a on a.id = h.accession_id
                 left join standing c on c.tray_id = t.unit_id
                 left join looked l on l.tray_id = t.unit_id
-                where c.closed_on is null or c.closed_on >= :since or c.counts > 1
+                where (c.closed_on is null or c.closed_on >= :since or c.counts > 1)
+                  and t.stuck + coalesce((select sum(x.cuttings) from tray_change x
+                                          where x.tray_id = t.unit_id), 0) > 0
                 order by r.bench, length(t.block), t.block, length(t.place), t.place, u.label
                 """)
             .param("since", today.minusDays(WatchedTray.DAYS_KEPT))

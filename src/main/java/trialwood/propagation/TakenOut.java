@@ -40,7 +40,7 @@ public class TakenOut extends CorrectableFact {
 
   private @Nullable String note;
 
-  TakenOut(Tray tray, NewTakenOut said, Recorded recorded) {
+  TakenOut(Tray tray, int held, NewTakenOut said, Recorded recorded) {
     super(recorded);
     this.trayId = tray.unitId();
     this.onDate = said.on();
@@ -51,9 +51,7 @@ public class TakenOut extends CorrectableFact {
     Check.that()
         .holds(number >= 1, "number", "Say how many cuttings were taken out.")
         .holds(
-            number <= tray.stuck(),
-            "number",
-            "%d taken out, but %d were stuck.".formatted(number, tray.stuck()))
+            number <= held, "number", "%d taken out, but %s.".formatted(number, tray.holding(held)))
         .holds(!(rooted && fate == Fate.ROTTED), "fate", "A rotted cutting is not a rooted one.")
         .holds(
             !onDate.isBefore(tray.stuckOn()),

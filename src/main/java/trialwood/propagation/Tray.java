@@ -65,6 +65,11 @@ public class Tray implements Persistable<UUID> {
     return Math.toIntExact(date.toEpochDay() - stuckOn.toEpochDay());
   }
 
+  /** As words: 24 stuck; where cuttings went in or out since, 17 in the tray. */
+  String holding(int held) {
+    return held == stuck ? "%d stuck".formatted(held) : "%d in the tray".formatted(held);
+  }
+
   public UUID unitId() {
     return unitId;
   }

@@ -22,10 +22,12 @@ public class TrayLook extends CorrectableFact {
   private @Nullable String note;
 
   /**
+   * @param held what the tray holds by that day: the stuck, with those that came and without those
+   *     that went to other trays
    * @param gone cuttings thrown out or taken out of the tray before
    * @throws trialwood.record.Refused when the numbers are impossible for this tray
    */
-  TrayLook(Tray tray, NewLook said, int gone, Recorded recorded) {
+  TrayLook(Tray tray, int held, NewLook said, int gone, Recorded recorded) {
     super(recorded);
     this.trayId = tray.unitId();
     this.onDate = said.on();
@@ -41,18 +43,14 @@ public class TrayLook extends CorrectableFact {
             "The tray was stuck later, on %s.".formatted(Measures.day(tray.stuckOn())))
         .holds(rooted <= lifted, "rooted", "%d rooted, but %d lifted.".formatted(rooted, lifted))
         .holds(lifted <= alive, "lifted", "%d lifted, but %d alive.".formatted(lifted, alive))
+        .holds(alive <= held, "alive", "%d alive, but %s.".formatted(alive, tray.holding(held)))
         .holds(
-            alive <= tray.stuck(),
-            "alive",
-            "%d alive, but %d were stuck.".formatted(alive, tray.stuck()))
-        .holds(
-            alive > tray.stuck() || alive + deadRemoved + gone <= tray.stuck(),
-            alive + gone > tray.stuck() ? "alive" : "deadRemoved",
+            alive > held || alive + deadRemoved + gone <= held,
+            alive + gone > held ? "alive" : "deadRemoved",
             gone == 0
-                ? "%d alive and %d dead, but %d were stuck."
-                    .formatted(alive, deadRemoved, tray.stuck())
-                : "%d alive and %d dead, but %d of the %d stuck left the tray before."
-                    .formatted(alive, deadRemoved, gone, tray.stuck()))
+                ? "%d alive and %d dead, but %s.".formatted(alive, deadRemoved, tray.holding(held))
+                : "%d alive and %d dead, but %d of the %s left the tray before."
+                    .formatted(alive, deadRemoved, gone, tray.holding(held)))
         .holds(rooted >= 0 && lifted >= 0 && deadRemoved >= 0, "lifted", "Counts start at 0.")
         .orRefuse();
   }

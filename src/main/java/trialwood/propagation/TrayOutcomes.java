@@ -14,7 +14,8 @@ class TrayOutcomes {
   /**
    * One row a tray with exactly one standing final count: two that contradict each other count for
    * neither until a person settles on one. The latest ruling and the first weaning count 14 days or
-   * more after the last mist belong to the row.
+   * more after the last mist belong to the row. A tray stands for the cuttings it holds: those that
+   * went into another tray are counted there, and a tray that gave all away has no row.
    */
   private static final String COUNTED =
       """
@@ -34,11 +35,14 @@ class TrayOutcomes {
         from weaning w
         where on_date <= :asOf and on_date >= last_mist + 14
           and not exists (select 1 from weaning s where s.supersedes_id = w.id)
+      ), changed as (
+        select tray_id, sum(cuttings) as cuttings from tray_change where on_date <= :asOf group by tray_id
       )
       select r.id as run_id, r.code as run, r.from_date as run_from,
              crop.check_floor_percent as floor_percent,
              h.accession_id, h.accession_id = r.check_accession_id as is_check,
-             t.unit_id as tray_id, u.label as tray, t.stuck_on, c.on_date as counted_on, t.stuck,
+             t.unit_id as tray_id, u.label as tray, t.stuck_on, c.on_date as counted_on,
+             t.stuck + coalesce(x.cuttings, 0) as stuck,
              c.rooted + c.taken_out_rooted as rooted, c.rooted as left_rooted, c.root_score,
              w.alive as alive14, case when v.counts = false then v.reason end as void_reason
       from counted c
@@ -50,7 +54,8 @@ class TrayOutcomes {
       join holding h on h.unit_id = t.unit_id and h.from_date <= c.on_date and c.on_date < h.until_date
       left join ruled v on v.tray_id = t.unit_id and v.latest = 1
       left join weaned w on w.tray_id = t.unit_id and w.nearest = 1
-      where c.standing = 1
+      left join changed x on x.tray_id = t.unit_id
+      where c.standing = 1 and t.stuck + coalesce(x.cuttings, 0) > 0
       """;
 
   private final JdbcClient jdbc;

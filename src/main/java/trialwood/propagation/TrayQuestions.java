@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -27,16 +28,23 @@ class TrayQuestions {
   private static final int SPREAD_PERCENT = 30;
 
   private final JdbcClient jdbc;
+  private final TrayPassages passages;
 
-  TrayQuestions(JdbcClient jdbc) {
+  TrayQuestions(JdbcClient jdbc, TrayPassages passages) {
     this.jdbc = jdbc;
+    this.passages = passages;
+  }
+
+  /** How many more cuttings came into a tray than went out of it between two days; 0 if fewer. */
+  private int came(UUID trayId, LocalDate after, LocalDate until) {
+    return Math.max(0, passages.changed(trayId, until) - passages.changed(trayId, after));
   }
 
   /** Another tray of the batch; rooted is null while it is open. */
-  private record Sister(@Nullable Integer rooted, int stuck) {
+  private record Sister(@Nullable Integer rooted, int held) {
 
     double percent() {
-      return rooted == null ? 0 : 100.0 * rooted / stuck;
+      return rooted == null ? 0 : 100.0 * rooted / held;
     }
   }
 
@@ -65,12 +73,13 @@ class TrayQuestions {
   }
 
   /** More alive than at the look before: the one contradiction that a file is asked about too. */
-  static Optional<String> moreAlive(TrayLook look, List<TrayLook> others) {
+  Optional<String> moreAlive(TrayLook look, List<TrayLook> others) {
     return moreAlive(look, lookBefore(look.onDate(), others));
   }
 
-  private static Optional<String> moreAlive(TrayLook look, Optional<TrayLook> last) {
-    return last.filter(it -> look.alive() > it.alive())
+  private Optional<String> moreAlive(TrayLook look, Optional<TrayLook> last) {
+    return last.filter(
+            it -> look.alive() > it.alive() + came(look.trayId(), it.onDate(), look.onDate()))
         .map(
             it ->
                 "%d alive, but %d on %s. Is this the same tray?"
@@ -94,10 +103,10 @@ class TrayQuestions {
     return questions;
   }
 
-  static Optional<String> moreAlive(FinalCount count, List<TrayLook> looks) {
+  Optional<String> moreAlive(FinalCount count, List<TrayLook> looks) {
     int alive = count.rooted() + count.aliveWithoutRoots();
     return lookBefore(count.onDate(), looks)
-        .filter(last -> alive > last.alive())
+        .filter(last -> alive > last.alive() + came(count.trayId(), last.onDate(), count.onDate()))
         .map(
             last ->
                 "%d alive at the final count, but %d on %s. Is this the same tray?"
@@ -108,7 +117,7 @@ class TrayQuestions {
     List<Sister> sisters = sisters(tray);
     List<Sister> counted = new ArrayList<>(sisters);
     counted.removeIf(sister -> sister.rooted() == null);
-    counted.add(new Sister(count.rootedOfStuck(), tray.stuck()));
+    counted.add(new Sister(count.rootedOfStuck(), count.held()));
     double most = counted.stream().mapToDouble(Sister::percent).max().orElseThrow();
     double least = counted.stream().mapToDouble(Sister::percent).min().orElseThrow();
     boolean all = counted.size() > sisters.size();
@@ -133,7 +142,8 @@ class TrayQuestions {
   private List<Sister> sisters(Tray tray) {
     return jdbc.sql(
             """
-            select max(f.rooted + f.taken_out_rooted) as rooted, t.stuck
+            select max(f.rooted + f.taken_out_rooted) as rooted,
+                   coalesce(max(f.rooted + f.alive_without_roots + f.dead + f.taken_out), t.stuck) as held
             from tray t
             left join final_count f on f.tray_id = t.unit_id
               and not exists (select 1 from superseded_count s where s.count_id = f.id)
@@ -164,7 +174,7 @@ class TrayQuestions {
     return questions;
   }
 
-  static Optional<String> moreAlive(Weaning weaning, List<Weaning> others) {
+  Optional<String> moreAlive(Weaning weaning, List<Weaning> others) {
     return others.stream()
         .filter(last -> last.onDate().isBefore(weaning.onDate()))
         .filter(last -> weaning.alive() > last.alive())

@@ -31,6 +31,7 @@ public class TrayRecords {
   private final TrayLooks looks;
   private final TakenOuts takenOuts;
   private final FinalCounts counts;
+  private final TrayPassages passages;
   private final TrayRulings rulings;
   private final TrayQuestions questions;
   private final Doubts doubts;
@@ -42,6 +43,7 @@ public class TrayRecords {
       TrayLooks looks,
       TakenOuts takenOuts,
       FinalCounts counts,
+      TrayPassages passages,
       TrayRulings rulings,
       TrayQuestions questions,
       Doubts doubts,
@@ -51,6 +53,7 @@ public class TrayRecords {
     this.looks = looks;
     this.takenOuts = takenOuts;
     this.counts = counts;
+    this.passages = passages;
     this.rulings = rulings;
     this.questions = questions;
     this.doubts = doubts;
@@ -64,7 +67,8 @@ public class TrayRecords {
     Tray tray = take(trayId, said.on());
     List<TrayLook> others = looks.standing(trayId);
     TrayLook look = drafted(tray, said, others, personId);
-    TrayQuestions.moreAlive(look, others)
+    questions
+        .moreAlive(look, others)
         .ifPresent(question -> ask(trayId, look.onDate(), question, look.recorded()));
     return looks.save(look);
   }
@@ -114,7 +118,8 @@ public class TrayRecords {
             .mapToInt(TrayLook::deadRemoved)
             .sum();
     int takenOut = takenOuts.soFar(tray.unitId(), said.on()).number();
-    return new TrayLook(tray, said, thrownOut + takenOut, recorder.by(personId));
+    return new TrayLook(
+        tray, held(tray, said.on()), said, thrownOut + takenOut, recorder.by(personId));
   }
 
   private TrayLook keep(Tray tray, TrayLook look, List<TrayLook> others, Questions asked) {
@@ -134,7 +139,7 @@ public class TrayRecords {
     Tray tray = take(trayId, said.on());
     Check.that()
         .holds(
-            takenOuts.soFar(trayId).number() + said.number() <= tray.stuck(),
+            takenOuts.soFar(trayId).number() + said.number() <= held(tray, said.on()),
             "number",
             "More would be taken out than were stuck.")
         .holds(
@@ -142,7 +147,7 @@ public class TrayRecords {
             "number",
             "The final count is in; what comes out now is potted from it.")
         .orRefuse();
-    return takenOuts.save(new TakenOut(tray, said, recorder.by(personId)));
+    return takenOuts.save(new TakenOut(tray, held(tray, said.on()), said, recorder.by(personId)));
   }
 
   /**
@@ -161,13 +166,14 @@ public class TrayRecords {
     int others = takenOuts.soFar(trayId).number() - earlier.map(TakenOut::number).orElse(0);
     Check.that()
         .holds(
-            others + said.number() <= tray.stuck(),
+            others + said.number() <= held(tray, said.on()),
             "number",
             "More would be taken out than were stuck.")
         .orRefuse();
     TakenOut right =
         takenOuts.saveAndFlush(
-            new TakenOut(tray, said, recorder.by(personId)).insteadOf(earlierId, reason));
+            new TakenOut(tray, held(tray, said.on()), said, recorder.by(personId))
+                .insteadOf(earlierId, reason));
     TakenSoFar now = takenOuts.soFar(trayId);
     counts.standing(trayId).stream()
         .filter(it -> it.takenOut() != now.number() || it.takenOutRooted() != now.rooted())
@@ -205,6 +211,11 @@ public class TrayRecords {
             "This day is still to come: %s.".formatted(Measures.day(on)))
         .orRefuse();
     return trays.take(trayId).orElseThrow(() -> new Refused("tray", "There is no such tray."));
+  }
+
+  /** What a tray holds by a day: the stuck, with what came from and without what went elsewhere. */
+  int held(Tray tray, LocalDate on) {
+    return tray.stuck() + passages.changed(tray.unitId(), on);
   }
 
   void ask(UUID trayId, LocalDate on, String question, Recorded recorded) {

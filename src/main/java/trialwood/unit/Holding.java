@@ -1,6 +1,7 @@
 package trialwood.unit;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
@@ -43,6 +44,31 @@ record Holding(UUID unitId, LocalDate from, LocalDate until, UUID accessionId, l
                                             tie.accessionId(),
                                             Objects.requireNonNull(tie.id())))))
         .toList();
+  }
+
+  /**
+   * What the earlier sayings make of the days of a later one. The first of them is stretched back
+   * to its first day, on which a unit may not have been set up yet.
+   */
+  static List<Holding> within(Tie later, Collection<Tie> earlier) {
+    LocalDate end = Objects.requireNonNullElse(later.untilDate(), OPEN);
+    List<Holding> held =
+        settle(earlier).stream()
+            .filter(it -> it.from().isBefore(end) && it.until().isAfter(later.fromDate()))
+            .toList();
+    List<Holding> within = new ArrayList<>();
+    for (Holding it : held) {
+      within.add(
+          new Holding(
+              it.unitId(),
+              within.isEmpty() || it.from().isBefore(later.fromDate())
+                  ? later.fromDate()
+                  : it.from(),
+              it.until().isAfter(end) ? end : it.until(),
+              it.accessionId(),
+              it.tieId()));
+    }
+    return within;
   }
 
   private static Optional<Tie> latest(Collection<Tie> sayings, LocalDate day) {

@@ -2,6 +2,7 @@ package trialwood.unit;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -16,11 +17,13 @@ public class Identity {
   private static final int CHUNK = 500;
 
   private final Ties ties;
+  private final Doubts doubts;
   private final JdbcClient jdbc;
   private final JdbcTemplate batches;
 
-  Identity(Ties ties, JdbcClient jdbc, JdbcTemplate batches) {
+  Identity(Ties ties, Doubts doubts, JdbcClient jdbc, JdbcTemplate batches) {
     this.ties = ties;
+    this.doubts = doubts;
     this.jdbc = jdbc;
     this.batches = batches;
   }
@@ -33,7 +36,8 @@ public class Identity {
 
   /**
    * Adds sayings, in the order given, and settles their units anew. No record is touched: every
-   * query reads through what holds on its own date.
+   * query reads through what holds on its own date. A question between two units that are of one
+   * accession from now on is answered by it.
    */
   @Transactional
   public void say(List<Tie> sayings) {
@@ -43,8 +47,30 @@ public class Identity {
     }
     ties.saveAllAndFlush(sayings);
     for (int from = 0; from < units.size(); from += CHUNK) {
-      settle(units.subList(from, Math.min(from + CHUNK, units.size())));
+      List<UUID> some = units.subList(from, Math.min(from + CHUNK, units.size()));
+      if (settle(some)) {
+        answer(doubts.agreeingNow(some), sayings.get(0));
+      }
     }
+  }
+
+  private void answer(List<Doubt> agreeing, Tie word) {
+    agreeing.forEach(
+        doubt ->
+            doubt.settledBy(
+                word.correctionId(),
+                "They agree since the labels were put right.",
+                word.recorded()));
+    doubts.saveAll(agreeing);
+  }
+
+  /** Whose a unit is from now on, as far as anybody said. */
+  public Optional<UUID> holder(UUID unit) {
+    return jdbc.sql("select accession_id from holding where unit_id = :unit and until_date = :open")
+        .param("unit", unit)
+        .param("open", Holding.OPEN)
+        .query(UUID.class)
+        .optional();
   }
 
   /** Two people correcting one unit at once would each settle without the other's word. */
@@ -55,7 +81,8 @@ public class Identity {
         .list();
   }
 
-  private void settle(Collection<UUID> units) {
+  /** Answers whether one of them was settled before. */
+  private boolean settle(Collection<UUID> units) {
     List<Holding> holdings =
         ties.findByUnitIdIn(units).stream()
             .collect(Collectors.groupingBy(Tie::unitId))
@@ -63,7 +90,8 @@ public class Identity {
             .stream()
             .flatMap(sayings -> Holding.settle(sayings).stream())
             .toList();
-    jdbc.sql("delete from holding where unit_id in (:units)").param("units", units).update();
+    int before =
+        jdbc.sql("delete from holding where unit_id in (:units)").param("units", units).update();
     batches.batchUpdate(
         "insert into holding (unit_id, from_date, until_date, accession_id, tie_id)"
             + " values (?, ?, ?, ?, ?)",
@@ -76,5 +104,6 @@ public class Identity {
           row.setObject(4, holding.accessionId());
           row.setLong(5, holding.tieId());
         });
+    return before > 0;
   }
 }

@@ -33,6 +33,7 @@ public class Tie {
   private @Nullable String evidence;
   private LocalDate saidOn;
   @Embedded private Recorded recorded;
+  private @Nullable UUID correctionId;
 
   /**
    * @param untilDate the first day on which it no longer holds; open when absent
@@ -62,12 +63,23 @@ public class Tie {
             "until",
             "The tie ends before it begins.")
         .holds(!this.reason.isEmpty(), "reason", "Say why the unit is tied to this accession.")
+        .holds(this.reason.length() <= 300, "reason", "Keep the reason under 300 letters.")
+        .holds(
+            evidence == null || evidence.length() <= 300,
+            "evidence",
+            "Keep the evidence under 300 letters.")
         .orRefuse();
   }
 
   /** For Hibernate. */
   @SuppressWarnings("NullAway.Init")
   protected Tie() {}
+
+  /** Says that it is one of the sayings of a correction. */
+  public Tie within(@Nullable UUID correction) {
+    this.correctionId = correction;
+    return this;
+  }
 
   /** The number of the saying: the higher one was said later. */
   public @Nullable Long id() {
@@ -104,6 +116,11 @@ public class Tie {
 
   public Recorded recorded() {
     return recorded;
+  }
+
+  /** The same on all sayings of one correction of labels. */
+  public @Nullable UUID correctionId() {
+    return correctionId;
   }
 
   boolean covers(LocalDate day) {

@@ -14,6 +14,9 @@ public interface Ties extends JpaRepository<Tie, Long> {
 
   List<Tie> findByUnitIdIn(Collection<UUID> unitIds);
 
+  /** The sayings of one correction, in their order. */
+  List<Tie> findByCorrectionIdOrderById(UUID correctionId);
+
   /** The units these ties speak of. */
   static Set<UUID> unitsOf(Collection<Tie> ties) {
     return ties.stream().map(Tie::unitId).collect(Collectors.toUnmodifiableSet());

@@ -91,6 +91,14 @@ public class Bench {
         run, batch, new NewTray(label, accession, 24, run.fromDate(), stuck, "1", null, null));
   }
 
+  /** Another tray of the same batch. */
+  public Tray another(
+      StickingRun run, Tray of, String label, UUID accession, int cells, int stuck) {
+    Batch batch = Objects.requireNonNull(records.find(Batch.class, of.batchId()));
+    return sticking.tray(
+        run, batch, new NewTray(label, accession, cells, run.fromDate(), stuck, "1", null, null));
+  }
+
   /** Trays of 24, one for each count of rooted ones, the rest dead; labels are code-1, code-2 … */
   public List<Tray> counted(StickingRun run, String code, UUID accession, int... rooted) {
     List<Tray> trays = new ArrayList<>();

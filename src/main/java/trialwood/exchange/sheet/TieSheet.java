@@ -31,12 +31,14 @@ class TieSheet extends Sheet {
   private static final Column<LocalDate> SAID_ON =
       Column.past("said_on", "the day it was said; a later word overrides an earlier").key();
   private static final Column<String> BY = Column.by();
+  private static final Column<String> CORRECTION =
+      Column.text("correction", 36, "the same mark, a UUID, on all rows of one correction");
 
   private final Identity identity;
   private final Recorder recorder;
 
   TieSheet(Identity identity, Recorder recorder) {
-    super(50, "ties", UNIT, ACCESSION, FROM, UNTIL, REASON, EVIDENCE, SAID_ON, BY);
+    super(50, "ties", UNIT, ACCESSION, FROM, UNTIL, REASON, EVIDENCE, SAID_ON, BY, CORRECTION);
     this.identity = identity;
     this.recorder = recorder;
   }
@@ -48,14 +50,15 @@ class TieSheet extends Sheet {
         row ->
             sayings.add(
                 new Tie(
-                    row.id(UNIT),
-                    row.id(ACCESSION),
-                    row.the(FROM),
-                    row.maybe(UNTIL),
-                    row.the(REASON),
-                    row.maybe(EVIDENCE),
-                    row.the(SAID_ON),
-                    recorder.by(row.id(BY)))));
+                        row.id(UNIT),
+                        row.id(ACCESSION),
+                        row.the(FROM),
+                        row.maybe(UNTIL),
+                        row.the(REASON),
+                        row.maybe(EVIDENCE),
+                        row.the(SAID_ON),
+                        recorder.by(row.id(BY)))
+                    .within(Mark.of(row, CORRECTION))));
     identity.say(sayings);
   }
 
@@ -64,7 +67,7 @@ class TieSheet extends Sheet {
   protected String query() {
     return """
         select u.label, a.code, t.from_date, t.until_date, t.reason, t.evidence, t.said_on,
-               w.initials
+               w.initials, cast(t.correction_id as varchar)
         from tie t
           join unit u on u.id = t.unit_id
           join accession a on a.id = t.accession_id

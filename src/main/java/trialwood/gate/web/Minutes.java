@@ -13,6 +13,7 @@ import org.springframework.stereotype.Component;
 import trialwood.candidate.Stage;
 import trialwood.gate.Decision;
 import trialwood.gate.DecisionLine;
+import trialwood.gate.LaterCorrections;
 import trialwood.gate.PastDecisions;
 import trialwood.lineage.Accession;
 import trialwood.lineage.Accessions;
@@ -26,19 +27,29 @@ class Minutes {
   private final PastDecisions past;
   private final Accessions accessions;
   private final Persons persons;
+  private final LaterCorrections corrections;
 
-  Minutes(PastDecisions past, Accessions accessions, Persons persons) {
+  Minutes(
+      PastDecisions past, Accessions accessions, Persons persons, LaterCorrections corrections) {
     this.past = past;
     this.accessions = accessions;
     this.persons = persons;
+    this.corrections = corrections;
   }
 
   /**
    * One decision.
    *
    * @param by initials of the person, or the account where nobody was named
+   * @param corrections of labels that reached behind it later; the evidence stays as it stood
    */
-  record Entry(String code, @Nullable String talkName, String gate, Decision decision, String by) {
+  record Entry(
+      String code,
+      @Nullable String talkName,
+      String gate,
+      Decision decision,
+      String by,
+      List<LaterCorrections.Touched> corrections) {
 
     public List<DecisionLine> lines() {
       return decision.lines();
@@ -68,6 +79,8 @@ class Minutes {
     Map<UUID, String> initials =
         persons.findAllById(deciders).stream()
             .collect(Collectors.toMap(Person::id, Person::initials));
+    Map<UUID, List<LaterCorrections.Touched>> corrected =
+        corrections.behind(decisions.stream().map(Decision::id).filter(Objects::nonNull).toList());
     return decisions.stream()
         .map(
             decision -> {
@@ -78,7 +91,8 @@ class Minutes {
                   accession.talkName(),
                   Gates.title(decision.gate()),
                   decision,
-                  person == null ? decision.recorded().account() : initials.get(person));
+                  person == null ? decision.recorded().account() : initials.get(person),
+                  corrected.getOrDefault(decision.id(), List.of()));
             })
         .toList();
   }
