@@ -17,7 +17,8 @@ public interface WorkSource {
 
   /**
    * Places that nobody may enter on that day, with the reason as a sentence: all that is due there
-   * is blocked by it, whoever asks for it. A place's capitals do not matter.
+   * is blocked by it, whoever asks for it. A place that begins with such words lies in it, whatever
+   * its capitals.
    */
   default Map<String, String> closedPlaces(LocalDate today) {
     return Map.of();

@@ -10,6 +10,7 @@ import org.springframework.stereotype.Service;
 import trialwood.evidence.DueWork;
 import trialwood.evidence.WorkSource;
 import trialwood.people.Role;
+import trialwood.record.CodeKey;
 import trialwood.web.Doors;
 
 /** Asks every stage what is due and what comes. */
@@ -32,12 +33,16 @@ public class WorkLists {
    */
   public WorkList on(LocalDate today, int daysAhead, Role role) {
     LocalDate until = today.plusDays(daysAhead);
-    Map<String, String> closed = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
-    sources.forEach(source -> closed.putAll(source.closedPlaces(today)));
+    Map<String, String> closed = new TreeMap<>();
+    sources.forEach(
+        source ->
+            source
+                .closedPlaces(today)
+                .forEach((place, reason) -> closed.put(CodeKey.of(place), reason)));
     Stream<DueWork> due =
         sources.stream()
             .flatMap(source -> source.due(today).stream())
-            .map(work -> keptOut(work, closed.get(work.place())));
+            .map(work -> keptOut(work, closed));
     Stream<DueWork> coming =
         daysAhead == 0
             ? Stream.empty()
@@ -49,8 +54,14 @@ public class WorkLists {
             .toList());
   }
 
-  private static DueWork keptOut(DueWork work, @Nullable String reason) {
-    return reason == null ? work : work.blockedBy(reason);
+  /** A place lies in another whose words it begins with: mist house, bench 2. */
+  private static DueWork keptOut(DueWork work, Map<String, String> closed) {
+    String place = CodeKey.of(work.place());
+    return closed.entrySet().stream()
+        .filter(house -> place.startsWith(house.getKey()))
+        .findFirst()
+        .map(house -> work.blockedBy(house.getValue()))
+        .orElse(work);
   }
 
   private @Nullable String wayIn(DueWork work, Role role) {

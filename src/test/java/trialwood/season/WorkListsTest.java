@@ -29,7 +29,7 @@ class WorkListsTest {
 
     @Override
     public List<DueWork> due(LocalDate today) {
-      return List.of(look("Mist house", today, "1"), look("Tunnel", today, "2"));
+      return List.of(look("Mist house, bench 2", today, "1"), look("Tunnel", today, "2"));
     }
 
     @Override
