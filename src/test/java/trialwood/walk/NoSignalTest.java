@@ -59,6 +59,15 @@ class NoSignalTest {
   @BeforeEach
   void the_tray_was_opened_before_the_signal_went() throws IOException {
     jdbc.sql("delete from tray_look").update();
+    // somebody looked two days ago, so that nobody is asked why nobody did
+    jdbc.sql(
+            """
+            insert into tray_look (id, tray_id, on_date, lifted, rooted, alive, dead_removed, account, recorded_at)
+            select random_uuid(), id, current_date - 2, 4, 1, 24, 0, 'piet', current_timestamp
+            from unit where label = ?
+            """)
+        .param("M9-31-3")
+        .update();
     jdbc.sql("delete from final_count where tray_id = (select id from unit where label = ?)")
         .param("M9-31-3")
         .update();
@@ -255,7 +264,9 @@ class NoSignalTest {
   }
 
   private int looks() {
-    return jdbc.sql("select count(*) from tray_look").query(Integer.class).single();
+    return jdbc.sql("select count(*) from tray_look where on_date > current_date - 2")
+        .query(Integer.class)
+        .single();
   }
 
   private int measured() {

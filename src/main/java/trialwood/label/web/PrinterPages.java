@@ -57,6 +57,7 @@ class PrinterPages {
     return "label/printer";
   }
 
+  /** A sheet to measure, of the paper that is named or of the first. */
   @GetMapping("/ground/printers/{name}/test")
   @ForStaff
   ResponseEntity<byte[]> test(
@@ -64,6 +65,7 @@ class PrinterPages {
     Printer printer = printer(name);
     return formats
         .findByName(format)
+        .or(() -> formats.findAllByOrderByName().stream().findFirst())
         .map(paper -> new LabelPaper(paper.layout(), printer).test())
         .map(pdf -> ResponseEntity.ok().contentType(MediaType.APPLICATION_PDF).body(pdf))
         .orElseThrow(NotFound.of("such label format"));
