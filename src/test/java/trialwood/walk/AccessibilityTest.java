@@ -85,6 +85,12 @@ class AccessibilityTest {
     "/ground/printers/As%20it%20comes",
     "/ground/new-printer",
     "/people",
+    "/houses",
+    "/houses/mist%20house",
+    "/houses/mist%20house/spray",
+    "/houses/mist%20house/reading",
+    "/houses/new",
+    "/notes/run/R22",
     "/outbox",
     "/no-signal"
   };
