@@ -3,25 +3,28 @@ package trialwood.walk;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.net.InetAddress;
-import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** The way from a phone to the application; it can be cut, and mended at the same place. */
+/**
+ * The way from a phone to the application; it can be cut, and mended at the same place. While it is
+ * cut whoever calls is hung up on at once: the place is kept, so that nobody else can take it.
+ */
 class Cable implements AutoCloseable {
 
   private final int far;
   private final Set<Socket> ends = ConcurrentHashMap.newKeySet();
-  private ServerSocket near;
+  private final ServerSocket near = new ServerSocket(0, 50, InetAddress.getLoopbackAddress());
+  private volatile boolean cut;
 
   /**
    * @param far the application's port
    */
   Cable(int far) throws IOException {
     this.far = far;
-    this.near = listen(0);
+    start(this::accept);
   }
 
   /** Where the phone finds the application. */
@@ -30,35 +33,31 @@ class Cable implements AutoCloseable {
   }
 
   void cut() throws IOException {
-    near.close();
+    cut = true;
     for (Socket end : ends) {
       end.close();
     }
     ends.clear();
   }
 
-  void mend() throws IOException {
-    near = listen(port());
+  void mend() {
+    cut = false;
   }
 
-  private ServerSocket listen(int port) throws IOException {
-    ServerSocket door = new ServerSocket();
-    door.setReuseAddress(true);
-    door.bind(new InetSocketAddress(InetAddress.getLoopbackAddress(), port));
-    start(() -> accept(door));
-    return door;
-  }
-
-  private void accept(ServerSocket door) {
-    while (!door.isClosed()) {
+  private void accept() {
+    while (!near.isClosed()) {
       try {
-        Socket phone = door.accept();
+        Socket phone = near.accept();
+        if (cut) {
+          phone.close();
+          continue;
+        }
         Socket application = new Socket(InetAddress.getLoopbackAddress(), far);
         ends.add(phone);
         ends.add(application);
         start(() -> carry(phone, application));
         start(() -> carry(application, phone));
-      } catch (IOException cut) {
+      } catch (IOException gone) {
         continue;
       }
     }
@@ -83,6 +82,7 @@ class Cable implements AutoCloseable {
   public void close() {
     try {
       cut();
+      near.close();
     } catch (IOException unclosed) {
       throw new UncheckedIOException(unclosed);
     }
