@@ -1,5 +1,7 @@
 package trialwood.container;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.UUID;
@@ -41,17 +43,32 @@ public class Shifting {
     this.holders = holders;
   }
 
-  /** What is unusual about it: its plants came out of smaller pots in the same season. */
+  /**
+   * What is unusual about it: its plants came out of smaller pots in the same season, or numbered
+   * ones must be among them and are not named.
+   */
   @Transactional(readOnly = true)
   public List<Problem> questions(UUID fromLotId, NewShift shift) {
     Lot from = records.known(fromLotId);
+    LocalDate on = shift.pots().on();
+    List<Problem> questions = new ArrayList<>();
     boolean again =
-        from.pottedOn().getYear() == shift.pots().on().getYear()
+        from.pottedOn().getYear() == on.getYear()
             && sources.findByLotId(fromLotId).stream()
                 .anyMatch(source -> lots.existsById(source.sourceId()));
-    return again
-        ? List.of(new Problem("on", "These plants were shifted this season. Once more?"))
-        : List.of();
+    if (again) {
+      questions.add(new Problem("on", "These plants were shifted this season. Once more?"));
+    }
+    int numbered = places.standing(fromLotId, on).size() - shift.plantIds().size();
+    long left = lots.ledger(fromLotId, on).alive() - shift.pots().number();
+    if (left >= 0 && numbered > left) {
+      questions.add(
+          new Problem(
+              "plants",
+              "%d plants stay, but %d that have a number. Which numbered plants are shifted?"
+                  .formatted(left, numbered)));
+    }
+    return questions;
   }
 
   /**

@@ -108,6 +108,7 @@ public class RunTreatments {
             """)
         .param("run", run)
         .query(Treated.class)
+        .list()
         .stream()
         .collect(Collectors.toMap(Treated::trayId, it -> it));
   }

@@ -24,8 +24,10 @@ public record Treatment(
     @Nullable Integer ppm,
     @Nullable LocalDate solutionMadeOn) {
 
+  public static final Treatment NONE = new Treatment(null, null, null, null);
+
   /** Stronger solutions than this do not exist. */
-  static final int STRONGEST_PPM = 30_000;
+  public static final int STRONGEST_PPM = 30_000;
 
   private static final int STRONG_ON_SOFTWOOD_PPM = 10_000;
   private static final int PERHAPS_PERCENT = 10;

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import trialwood.record.Problem;
 import trialwood.record.Refused;
@@ -87,6 +88,20 @@ public final class Entry {
   /** The person whose initials were picked, or nobody. */
   public @Nullable UUID person(String field, @Nullable String text) {
     return isBlank(text) ? null : id(field, text, "Pick the initials from the list.");
+  }
+
+  /**
+   * A value that guards itself, so that what it refuses is said together with the rest.
+   *
+   * @param standIn returned where the value refuses what was read
+   */
+  public <T> T guarded(Supplier<T> value, T standIn) {
+    try {
+      return value.get();
+    } catch (Refused refused) {
+      problems.addAll(refused.problems());
+      return standIn;
+    }
   }
 
   /** Says what is wrong with a field that was read. */

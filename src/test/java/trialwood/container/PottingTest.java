@@ -14,6 +14,7 @@ import java.util.UUID;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import trialwood.container.NewLot.Taken;
+import trialwood.record.Problem;
 import trialwood.record.Recorded;
 import trialwood.unit.Doubt;
 import trialwood.unit.Doubts;
@@ -147,6 +148,21 @@ class PottingTest {
     assertThat(plants.findById(numbered.get(3)).orElseThrow().number()).isEqualTo(4);
     assertThat(holders.of(larger, SPRING)).contains(nursery.accession("C18-03"));
     assertThat(sources.findByLotId(larger)).extracting(LotSource::sourceId).containsExactly(lot);
+  }
+
+  @Test
+  void numbered_plants_that_must_be_among_the_shifted_are_asked_for() {
+    UUID lot = nursery.lot("22-C18-03-G1", "C18-03", 20);
+    List<UUID> numbered = nursery.numbered(lot, "22-C18-03-G1", 10);
+
+    assertThat(shifting.questions(lot, shift("23-C18-03-G3", 12, List.of())))
+        .containsExactly(
+            new Problem(
+                "plants",
+                "8 plants stay, but 10 that have a number. Which numbered plants are shifted?"));
+    assertThat(shifting.questions(lot, shift("23-C18-03-G3", 12, numbered.subList(0, 2))))
+        .isEmpty();
+    assertThat(shifting.questions(lot, shift("23-C18-03-G3", 10, List.of()))).isEmpty();
   }
 
   @Test

@@ -184,6 +184,6 @@ record BatchForm(
             Entry.wordsIfAny(form),
             Ppm.read(entry, ppm),
             entry.dayIfAny("solutionMadeOn", solutionMadeOn, today));
-    return own.equals(new Treatment(null, null, null, null)) ? null : own;
+    return own.equals(Treatment.NONE) ? null : own;
   }
 }

@@ -96,13 +96,9 @@ record RunForm(
     if (check.isEmpty()) {
       entry.wrong("check", "Name the bench check that stands in the run by its code.");
     }
-    Treatment treatment =
-        new Treatment(
-            Entry.wordsIfAny(wounding),
-            Entry.wordsIfAny(hormone),
-            Entry.wordsIfAny(form),
-            Ppm.read(entry, ppm),
-            entry.dayIfAny("solutionMadeOn", solutionMadeOn, today));
+    Integer strength = Ppm.read(entry, ppm);
+    LocalDate mixed = entry.dayIfAny("solutionMadeOn", solutionMadeOn, today);
+    Treatment treatment = entry.guarded(() -> treatment(strength, mixed), Treatment.NONE);
     Integer length = entry.countIfAny("lengthMm", lengthMm);
     Integer dip = entry.countIfAny("dipS", dipS);
     BigDecimal heat = entry.decimalIfAny("bottomHeatC", bottomHeatC);
@@ -128,12 +124,22 @@ record RunForm(
         Entry.wordsIfAny(note));
   }
 
+  private Treatment treatment(@Nullable Integer strength, @Nullable LocalDate mixed) {
+    return new Treatment(
+        Entry.wordsIfAny(wounding),
+        Entry.wordsIfAny(hormone),
+        Entry.wordsIfAny(form),
+        strength,
+        mixed);
+  }
+
   private Environment house(Entry entry) {
-    return new Environment(
-        entry.countIfAny("mistOnS", mistOnS),
-        entry.decimalIfAny("mistEveryMin", mistEveryMin),
-        entry.decimalIfAny("airC", airC),
-        entry.countIfAny("shadePercent", shadePercent),
-        entry.countIfAny("humidityPercent", humidityPercent));
+    Integer burst = entry.countIfAny("mistOnS", mistOnS);
+    BigDecimal every = entry.decimalIfAny("mistEveryMin", mistEveryMin);
+    BigDecimal air = entry.decimalIfAny("airC", airC);
+    Integer shade = entry.countIfAny("shadePercent", shadePercent);
+    Integer humidity = entry.countIfAny("humidityPercent", humidityPercent);
+    return entry.guarded(
+        () -> new Environment(burst, every, air, shade, humidity), Environment.UNKNOWN);
   }
 }

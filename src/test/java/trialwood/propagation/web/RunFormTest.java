@@ -18,6 +18,7 @@ import trialwood.lineage.AccessionKind;
 import trialwood.lineage.Parentage;
 import trialwood.propagation.NewRun;
 import trialwood.record.Problem;
+import trialwood.record.Refused;
 
 /** Limits of the bench: common practice, no source. */
 class RunFormTest {
@@ -87,6 +88,7 @@ class RunFormTest {
         "ppm=0,3 | Did you mean 3,000 ppm (0.3 %)?",
         "ppm=0.8 | Did you mean 8,000 ppm (0.8 %)?",
         "ppm=-5 | is not a count",
+        "ppm=3,5 | is not a count",
         "airC=51 | Air runs from 0 to 50",
         "airC=-1 | Air runs from 0 to 50",
         "mistOnS=60; mistEveryMin=1 | The mist is on as long as from one burst to the next",
@@ -96,6 +98,17 @@ class RunFormTest {
       })
   void what_cannot_be_is_refused(String boxes, String sentence) {
     assertThatThrownBy(() -> read(typed(boxes))).hasMessageContaining(sentence);
+  }
+
+  @Test
+  void everything_that_is_wrong_is_said_at_once() {
+    assertThatThrownBy(() -> read(typed("ppm=30001; shadePercent=150; lengthMm=4 in; dipS=-1")))
+        .isInstanceOfSatisfying(
+            Refused.class,
+            refused ->
+                assertThat(refused.problems())
+                    .extracting(Problem::field)
+                    .containsExactlyInAnyOrder("ppm", "shade_percent", "lengthMm", "dipS"));
   }
 
   @ParameterizedTest

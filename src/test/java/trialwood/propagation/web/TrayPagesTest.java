@@ -366,5 +366,6 @@ class TrayPagesTest {
     bench.flush();
 
     shows(open("/bench/round?run=R-NOW"), "done today", "0 waiting");
+    open("/bench/round?run=R-NOW").andExpect(content().string(not(containsString("· </span>"))));
   }
 }
