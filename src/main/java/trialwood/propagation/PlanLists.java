@@ -48,6 +48,15 @@ public class PlanLists {
     return blocks;
   }
 
+  /** Whose cuttings the plan still waits for, in the order of its first block. */
+  public List<String> unstuck(UUID run) {
+    return spots(run).stream()
+        .filter(spot -> spot.tray() == null)
+        .map(Spot::accession)
+        .distinct()
+        .toList();
+  }
+
   private List<Spot> spots(UUID run) {
     return jdbc.sql(
             """

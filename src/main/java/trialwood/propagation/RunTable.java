@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
@@ -102,6 +103,19 @@ public class RunTable {
                 .reversed()
                 .thenComparing(Row::code))
         .toList();
+  }
+
+  /** When one accession's cuttings in the run had rooted, so far; nothing where nobody looked. */
+  public Optional<RootingTimes> times(StickingRun run, UUID accession, LocalDate asOf) {
+    List<TrayOutcome> closed =
+        outcomes.ofRun(Objects.requireNonNull(run.id()), asOf).stream()
+            .filter(tray -> tray.counts() && tray.accessionId().equals(accession))
+            .toList();
+    List<LookSample> looks =
+        times.samples(Set.of(accession), asOf).stream()
+            .filter(look -> look.run().equals(run.code()))
+            .toList();
+    return RootingTimes.of(looks, closed);
   }
 
   private static Row row(

@@ -53,13 +53,18 @@ record BatchForm(
   /**
    * An empty form. Source and cells are those of the batch before, counts never are.
    *
+   * @param accession whose cuttings, where that was tapped on the page before
    * @param trays how many boxes it opens with
    */
   static BatchForm after(
-      Optional<SessionBatch> before, int trays, LocalDate on, @Nullable String by) {
+      Optional<SessionBatch> before,
+      String accession,
+      int trays,
+      LocalDate on,
+      @Nullable String by) {
     return new BatchForm(
         UUID.randomUUID(),
-        null,
+        accession,
         before.map(SessionBatch::source).orElse(Batch.Source.ORTET),
         null,
         on.toString(),

@@ -3,7 +3,6 @@ package trialwood.propagation.web;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Objects;
-import java.util.Set;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -45,10 +44,8 @@ class RootingTimePage {
     StickingRun run = runs.findByCode(runCode).orElseThrow(NotFound.of("run " + runCode));
     Accession accession = accessions.named(code).orElseThrow(NotFound.of("candidate"));
     RootingTimes times =
-        table.of(run, Set.of(Objects.requireNonNull(accession.id())), LocalDate.now(clock)).stream()
-            .filter(row -> row.code().equals(accession.code()) && row.times() != null)
-            .findFirst()
-            .map(RunTable.Row::times)
+        table
+            .times(run, Objects.requireNonNull(accession.id()), LocalDate.now(clock))
             .orElseThrow(NotFound.of("look at " + code + " in run " + runCode));
     Answer<RootingTimes.Smooth> smooth = times.smooth();
     RootingTimes.Smooth law = smooth.value().orElse(null);

@@ -16,11 +16,13 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.lineage.Accessions;
 import trialwood.people.Persons;
 import trialwood.propagation.Batch;
 import trialwood.propagation.BenchBlocks;
+import trialwood.propagation.PlanLists;
 import trialwood.propagation.SessionBatch;
 import trialwood.propagation.SessionLists;
 import trialwood.propagation.Sticking;
@@ -45,6 +47,7 @@ class StickingPages {
   private final StickingSession session;
   private final TakingBack takingBack;
   private final SessionLists lists;
+  private final PlanLists plans;
   private final BenchBlocks blocks;
   private final StickingRuns runs;
   private final Accessions accessions;
@@ -58,6 +61,7 @@ class StickingPages {
       StickingSession session,
       TakingBack takingBack,
       SessionLists lists,
+      PlanLists plans,
       BenchBlocks blocks,
       StickingRuns runs,
       Accessions accessions,
@@ -69,6 +73,7 @@ class StickingPages {
     this.session = session;
     this.takingBack = takingBack;
     this.lists = lists;
+    this.plans = plans;
     this.blocks = blocks;
     this.runs = runs;
     this.accessions = accessions;
@@ -109,7 +114,8 @@ class StickingPages {
 
   @GetMapping("/bench/runs/{code}/batches/new")
   @ForBench
-  String newBatch(@PathVariable String code, Model model) {
+  String newBatch(
+      @PathVariable String code, @RequestParam(defaultValue = "") String accession, Model model) {
     StickingRun run = run(code);
     List<SessionBatch> stuck = lists.batches(run);
     Optional<SessionBatch> last = stuck.stream().skip(Math.max(0, stuck.size() - 1)).findFirst();
@@ -118,7 +124,8 @@ class StickingPages {
     LocalDate today = LocalDate.now(clock);
     LocalDate on = today.isAfter(run.toDate()) ? run.toDate() : today;
     model.addAttribute(
-        "form", BatchForm.after(last, trays, on, (String) model.getAttribute("stuckBy")));
+        "form",
+        BatchForm.after(last, accession, trays, on, (String) model.getAttribute("stuckBy")));
     return page(run, stuck, model);
   }
 
@@ -190,6 +197,7 @@ class StickingPages {
     model.addAttribute("run", run);
     model.addAttribute("batches", stuck);
     model.addAttribute("missing", lists.missing(run, check));
+    model.addAttribute("unstuck", plans.unstuck(Objects.requireNonNull(run.id())));
     model.addAttribute("sources", sources);
     model.addAttribute("people", persons.findByActiveTrueOrderByInitials());
     return "bench/new-batch";
