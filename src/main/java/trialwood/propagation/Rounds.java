@@ -29,8 +29,16 @@ public class Rounds {
                   select l.tray_id, max(l.on_date) as last_look from tray_look l
                   where not exists (select 1 from tray_look s where s.supersedes_id = l.id)
                   group by l.tray_id
+                ), moved as (
+                  select p.tray_id, b.code as bench, p.place,
+                         row_number() over (partition by p.tray_id
+                                            order by p.from_date desc, p.recorded_at desc, p.id desc) as latest
+                  from tray_place p join bench b on b.id = p.bench_id
+                  where p.from_date <= :today
                 )
-                select u.label as tray, r.code as run, r.bench, t.block, t.place, a.code as accession,
+                select u.label as tray, r.code as run, coalesce(m.bench, r.bench) as bench,
+                       case when m.tray_id is null then t.block end as block,
+                       coalesce(cast(m.place as varchar(10)), t.place) as place, a.code as accession,
                        t.stuck_on, crop.look_days, l.last_look, coalesce(c.counts, 0) as counts,
                        c.closed_on,
                        (select w.last_mist from weaning w
@@ -56,6 +64,9 @@ public class Rounds {
                 join accession a on a.id = h.accession_id
                 left join standing c on c.tray_id = t.unit_id
                 left join looked l on l.tray_id = t.unit_id
+                left join moved m on m.tray_id = t.unit_id and m.latest = 1
+                left join bench_block k on k.run_id = r.id and k.block = t.block
+                left join bench stuck_on on stuck_on.id = k.bench_id
                 where (c.closed_on is null or c.closed_on >= :since or c.counts > 1)
                   and t.stuck + coalesce((select sum(x.cuttings) from tray_change x
                                           where x.tray_id = t.unit_id), 0) > 0
