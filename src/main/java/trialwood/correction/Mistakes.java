@@ -57,7 +57,7 @@ class Mistakes {
     for (String label : entry.words(field, typed, "Scan or type a label.").split("[,;\\r\\n]+")) {
       if (!label.isBlank()) {
         units
-            .labelled(label)
+            .scanned(label)
             .ifPresentOrElse(
                 unit -> {
                   if (!found.contains(unit)) {

@@ -31,6 +31,8 @@ class Records {
             case "taken out" -> "taken out";
             case "loss" -> "losses";
             case "going out" -> "goings out";
+            case "move of cuttings" -> "moves of cuttings";
+            case "pinch, pruning or cover" -> "times pinched, pruned or covered";
             default -> kind + "s";
           };
       return "%d %s".formatted(number, number == 1 ? kind : many);
@@ -44,7 +46,7 @@ class Records {
     }
     return jdbc.sql(
             """
-            select kind, count(*) as number from unit_record
+            select kind, count(distinct record_id) as number from unit_record
             where unit_id in (:units) and on_date >= :from and on_date < :until
             group by kind order by kind
             """)

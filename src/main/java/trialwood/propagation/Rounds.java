@@ -14,7 +14,10 @@ public class Rounds {
     this.jdbc = jdbc;
   }
 
-  /** The round of a day along all benches, in bench order. */
+  /**
+   * The round of a day along all benches, in bench order. A tray that was set elsewhere is met
+   * there.
+   */
   public Round on(LocalDate today) {
     return new Round(
         jdbc
@@ -29,8 +32,16 @@ public class Rounds {
                   select l.tray_id, max(l.on_date) as last_look from tray_look l
                   where not exists (select 1 from tray_look s where s.supersedes_id = l.id)
                   group by l.tray_id
+                ), moved as (
+                  select p.tray_id, b.code as bench, b.house, p.place,
+                         row_number() over (partition by p.tray_id
+                                            order by p.from_date desc, p.recorded_at desc, p.id desc) as latest
+                  from tray_place p join bench b on b.id = p.bench_id
+                  where p.from_date <= :today
                 )
-                select u.label as tray, r.code as run, r.bench, t.block, t.place, a.code as accession,
+                select u.label as tray, r.code as run, coalesce(m.house, r.bench) as bench,
+                       case when m.tray_id is null then t.block end as block,
+                       coalesce(m.bench || ' ' || m.place, t.place) as place, a.code as accession,
                        t.stuck_on, crop.look_days, l.last_look, coalesce(c.counts, 0) as counts,
                        c.closed_on,
                        (select w.last_mist from weaning w
@@ -56,11 +67,19 @@ public class Rounds {
                 join accession a on a.id = h.accession_id
                 left join standing c on c.tray_id = t.unit_id
                 left join looked l on l.tray_id = t.unit_id
+                left join moved m on m.tray_id = t.unit_id and m.latest = 1
+                left join bench_block k on k.run_id = r.id and k.block = t.block
+                left join bench stands on stands.id = k.bench_id
                 where (c.closed_on is null or c.closed_on >= :since or c.counts > 1)
                   and t.stuck + coalesce((select sum(x.cuttings) from tray_change x
                                           where x.tray_id = t.unit_id), 0) > 0
-                order by r.bench, length(t.block), t.block, length(t.place), t.place, u.label
+                order by coalesce(m.bench, stands.code, r.bench),
+                         case when coalesce(m.bench, stands.code) is null then length(t.block) end,
+                         case when coalesce(m.bench, stands.code) is null then t.block end,
+                         length(coalesce(cast(m.place as varchar(10)), t.place)),
+                         coalesce(cast(m.place as varchar(10)), t.place), u.label
                 """)
+            .param("today", today)
             .param("since", today.minusDays(WatchedTray.DAYS_KEPT))
             .query(WatchedTray.class)
             .list()

@@ -113,6 +113,9 @@ class TrayMovePages {
     int cells = entry.count("cells", form.cells());
     LocalDate on = entry.day("on", form.on(), today());
     UUID person = entry.person("by", form.by());
+    units
+        .scanned(to)
+        .ifPresent(worn -> entry.wrong("to", "This is the label of %s.".formatted(worn.label())));
     entry.orRefuse();
     return moves.split(
         sheet.line().trayId(), to, cells, on, number, Entry.wordsIfAny(form.note()), person);
@@ -159,7 +162,7 @@ class TrayMovePages {
   private @Nullable UUID tray(String field, @Nullable String scanned, Entry entry) {
     String label = entry.words(field, scanned, "Scan or type the label.");
     UUID tray =
-        units.labelled(label).filter(it -> it.kind() == UnitKind.TRAY).map(Unit::id).orElse(null);
+        units.scanned(label).filter(it -> it.kind() == UnitKind.TRAY).map(Unit::id).orElse(null);
     if (tray == null && !label.isEmpty()) {
       entry.wrong(field, "No tray %s is on record.".formatted(label));
     }

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.test.web.servlet.ResultActions;
 import org.springframework.test.web.servlet.request.MockHttpServletRequestBuilder;
@@ -31,6 +32,7 @@ class TrayMovePagesTest {
 
   @Autowired MockMvc web;
   @Autowired Bench bench;
+  @Autowired JdbcClient jdbc;
 
   @BeforeEach
   void two_trays_of_one_batch_and_a_stranger() {
@@ -70,6 +72,35 @@ class TrayMovePagesTest {
         .andExpect(redirectedUrl("/bench/trays/22-A-1"));
     bench.flush();
     page("/bench/trays/22-A-1", "8 cuttings came from 22-A-2", "counts for 22 now");
+  }
+
+  @Test
+  void a_code_or_the_square_of_a_label_is_read_as_the_label() throws Exception {
+    String square = "HTTPS://NURSERY.EXAMPLE/S/" + code("22-A-1");
+    refused("22-A-1", code("22-B-1"), "22-B-1 and 22-A-1 hold different accessions.");
+    refused("22-A-1", "http://nursery.example/s/zzzzz", "No tray http://nursery.example/s/zzzzz");
+    send(
+            "/bench/trays/22-A-2/split",
+            "number",
+            "3",
+            "to",
+            square,
+            "cells",
+            "24",
+            "on",
+            "2022-06-20")
+        .andExpect(content().string(containsString("This is the label of 22-A-1.")));
+    send("/bench/trays/22-A-1/bring", "to", square, "from", code("22-A-2"), "on", "2022-06-20")
+        .andExpect(redirectedUrl("/bench/trays/22-A-1"));
+    bench.flush();
+    page("/bench/trays/22-A-1", "8 cuttings came from 22-A-2");
+  }
+
+  private String code(String label) {
+    return jdbc.sql("select code from short_code where label_key = ?")
+        .param(label)
+        .query(String.class)
+        .single();
   }
 
   private void refused(String to, String from, String sentence) throws Exception {

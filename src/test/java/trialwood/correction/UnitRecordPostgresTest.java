@@ -1,0 +1,8 @@
+package trialwood.correction;
+
+import org.springframework.context.annotation.Import;
+import trialwood.testing.PostgresTestDatabase;
+
+/** The same on PostgreSQL. */
+@Import(PostgresTestDatabase.class)
+class UnitRecordPostgresTest extends UnitRecordTest {}

@@ -1,0 +1,8 @@
+package trialwood.propagation;
+
+import org.springframework.context.annotation.Import;
+import trialwood.testing.PostgresTestDatabase;
+
+/** The same on PostgreSQL. */
+@Import({PropagationSlice.class, PostgresTestDatabase.class})
+class RoundOrderPostgresTest extends RoundOrderTest {}
