@@ -72,6 +72,11 @@ public class LotCare extends CorrectableFact {
         .orRefuse();
   }
 
+  LotCare insteadOf(UUID earlier, String reason) {
+    supersede(earlier, reason);
+    return this;
+  }
+
   /** For Hibernate. */
   @SuppressWarnings("NullAway.Init")
   protected LotCare() {}

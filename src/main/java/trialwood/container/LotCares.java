@@ -8,4 +8,6 @@ import org.springframework.data.jpa.repository.JpaRepository;
 public interface LotCares extends JpaRepository<LotCare, UUID> {
 
   List<LotCare> findByLotIdOrderByOnDate(UUID lotId);
+
+  boolean existsBySupersedesId(UUID earlier);
 }

@@ -64,6 +64,11 @@ public class LotGrade extends CorrectableFact {
         .orRefuse();
   }
 
+  LotGrade insteadOf(UUID earlier, String reason) {
+    supersede(earlier, reason);
+    return this;
+  }
+
   /** For Hibernate. */
   @SuppressWarnings("NullAway.Init")
   protected LotGrade() {}

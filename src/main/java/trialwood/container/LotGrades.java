@@ -8,4 +8,6 @@ import org.springframework.data.jpa.repository.JpaRepository;
 public interface LotGrades extends JpaRepository<LotGrade, UUID> {
 
   List<LotGrade> findByLotIdOrderByOnDate(UUID lotId);
+
+  boolean existsBySupersedesId(UUID earlier);
 }

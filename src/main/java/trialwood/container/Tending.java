@@ -95,6 +95,17 @@ public class Tending {
         new LotCare(records.known(lotId), care, checked, recorder.by(care.personId())));
   }
 
+  /** Puts what was done in the place of an earlier record of the same lot; both stay readable. */
+  @Transactional
+  public void correctCare(UUID earlierId, NewCare care, String reason, @Nullable Checked checked) {
+    LotCare earlier = cares.findById(earlierId).orElseThrow(Tending::unknown);
+    refuseReplaced(cares.existsBySupersedesId(earlierId));
+    refuseTomorrow(care.on());
+    cares.saveAndFlush(
+        new LotCare(records.locked(earlier.lotId()), care, checked, recorder.by(care.personId()))
+            .insteadOf(earlierId, reason));
+  }
+
   /** What is unusual about it: all of a few are A. */
   public static List<Problem> questions(NewGrade grade) {
     boolean allOfFew =
@@ -119,6 +130,31 @@ public class Tending {
     long alive = lots.ledger(lotId, grade.on()).alive();
     Recorded recorded = recorder.by(grade.personId());
     grades.saveAndFlush(new LotGrade(records.locked(lotId), grade, alive, checked, recorded));
+  }
+
+  /** Puts a grading in the place of an earlier one of the same lot; both stay readable. */
+  @Transactional
+  public void correctGrade(
+      UUID earlierId, NewGrade grade, String reason, @Nullable Checked checked) {
+    LotGrade earlier = grades.findById(earlierId).orElseThrow(Tending::unknown);
+    Lot lot = records.locked(earlier.lotId());
+    refuseReplaced(grades.existsBySupersedesId(earlierId));
+    refuseTomorrow(grade.on());
+    long alive = lots.ledger(earlier.lotId(), grade.on()).alive();
+    grades.saveAndFlush(
+        new LotGrade(lot, grade, alive, checked, recorder.by(grade.personId()))
+            .insteadOf(earlierId, reason));
+  }
+
+  private static Refused unknown() {
+    return new Refused("record", "No such record is kept.");
+  }
+
+  private static void refuseReplaced(boolean replaced) {
+    if (replaced) {
+      throw new Refused(
+          "supersedeReason", "Somebody has replaced this record already. Open the lot afresh.");
+    }
   }
 
   private Optional<BigDecimal> rootKill(UUID lotId, LocalDate day) {

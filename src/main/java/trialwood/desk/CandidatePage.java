@@ -23,6 +23,7 @@ import trialwood.lineage.Accessions;
 import trialwood.people.Role;
 import trialwood.people.SignedIn;
 import trialwood.record.History;
+import trialwood.stock.StockBook;
 import trialwood.web.Change;
 import trialwood.web.ForStaff;
 import trialwood.web.NotFound;
@@ -36,6 +37,7 @@ class CandidatePage {
   private final Story story;
   private final Reviews reviews;
   private final LivingUnits living;
+  private final StockBook stock;
   private final History history;
   private final Clock clock;
 
@@ -45,6 +47,7 @@ class CandidatePage {
       Story story,
       Reviews reviews,
       LivingUnits living,
+      StockBook stock,
       History history,
       Clock clock) {
     this.accessions = accessions;
@@ -52,6 +55,7 @@ class CandidatePage {
     this.story = story;
     this.reviews = reviews;
     this.living = living;
+    this.stock = stock;
     this.history = history;
     this.clock = clock;
   }
@@ -69,6 +73,7 @@ class CandidatePage {
     model.addAttribute("pollenParent", parent(accession.parentage().pollenParentId()));
     model.addAttribute("story", events);
     model.addAttribute("units", living.of(id, today));
+    model.addAttribute("dangers", StockBook.warnings(stock.of(id, today)));
     model.addAttribute("doubts", living.doubts(id));
     model.addAttribute(
         "changes",

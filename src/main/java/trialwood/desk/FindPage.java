@@ -75,8 +75,9 @@ class FindPage {
               select lower(u.kind), u.label, null,
                      case u.kind when 'TRAY' then '/bench/trays/'
                                  when 'LOT' then '/containers/'
+                                 when 'STOCK' then '/stock/'
                                  else '/accessions/' end,
-                     case when u.kind in ('TRAY', 'LOT') then u.label else a.code end, 2
+                     case when u.kind in ('TRAY', 'LOT', 'STOCK') then u.label else a.code end, 2
               from unit u
               join holding h on h.unit_id = u.id and h.until_date = date '9999-12-31'
               join accession a on a.id = h.accession_id

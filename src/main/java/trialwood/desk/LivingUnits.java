@@ -21,7 +21,7 @@ class LivingUnits {
 
     /** As words: 3 trays. */
     public String words() {
-      String word = kind.toLowerCase(Locale.ROOT);
+      String word = kind.equals("STOCK") ? "stock plant" : kind.toLowerCase(Locale.ROOT);
       return number == 1 ? "1 " + word : "%d %ss".formatted(number, word);
     }
   }

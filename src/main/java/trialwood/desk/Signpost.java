@@ -37,6 +37,9 @@ class Signpost {
       if (kind == UnitKind.LOT) {
         return Optional.of(path("containers", label));
       }
+      if (kind == UnitKind.STOCK) {
+        return Optional.of(path("stock", label));
+      }
       if (kind == UnitKind.PLANT && lot != null) {
         return Optional.of(path("containers", lot, "plants", label));
       }

@@ -20,6 +20,7 @@ public enum Known {
   TRAY("tray", "select label, id from unit where kind = 'TRAY'"),
   LOT("lot", "select label, id from unit where kind = 'LOT'"),
   PLANT("plant", "select label, id from unit where kind = 'PLANT'"),
+  STOCK("stock plant", "select label, id from unit where kind = 'STOCK'"),
   PLOT("plot", "select label, id from unit where kind = 'PLOT'"),
   UNIT("label", "select label, id from unit"),
   TRIAL("trial", "select code, id from trial"),

@@ -16,6 +16,7 @@ public class Subjects {
           """
           select 'UNIT' as kind, u.id, u.label as name,
                  case u.kind when 'TRAY' then '/bench/trays/' when 'LOT' then '/containers/'
+                             when 'STOCK' then '/stock/'
                              else '/find?q=' end as place,
                  u.label as code
           from unit u where u.label_key = :key

@@ -40,8 +40,8 @@ class SourcePlant {
   }
 
   /**
-   * @throws Refused when the candidate was discarded, or the plant is another's or dead by the
-   *     record
+   * @throws Refused when the candidate was discarded, or the plant is another's, dead or infected
+   *     by the record
    */
   void refuseIfNotToBeCut(NewBatch batch) {
     candidates
@@ -57,6 +57,7 @@ class SourcePlant {
     if (batch.plant() != null) {
       refuseIfAnothers(batch, batch.plant());
       refuseIfDead(batch, batch.plant());
+      refuseIfInfected(batch, batch.plant());
     }
   }
 
@@ -86,9 +87,15 @@ class SourcePlant {
   private void refuseIfDead(NewBatch batch, Unit plant) {
     jdbc.sql(
             """
-            select min(o.on_date) from observation o
-            where o.unit_id = :unit and o.on_date <= :day and o.none_because = 'DEAD'
-              and not exists (select 1 from observation s where s.supersedes_id = o.id)
+            select min(dead.on_date) from (
+              select o.on_date from observation o
+              where o.unit_id = :unit and o.on_date <= :day and o.none_because = 'DEAD'
+                and not exists (select 1 from observation s where s.supersedes_id = o.id)
+              union all
+              select e.on_date from stock_event e
+              where e.stock_id = :unit and e.on_date <= :day and e.kind = 'DIED'
+                and not exists (select 1 from stock_event s where s.supersedes_id = e.id)
+            ) dead
             """)
         .param("unit", plant.id())
         .param("day", batch.on())
@@ -100,6 +107,26 @@ class SourcePlant {
                   "plant",
                   "%s was recorded dead on %s. Take cuttings from another plant, or put its record right."
                       .formatted(plant.label(), Measures.day(dead)));
+            });
+  }
+
+  private void refuseIfInfected(NewBatch batch, Unit plant) {
+    jdbc.sql(
+            """
+            select min(e.on_date) from stock_event e
+            where e.stock_id = :unit and e.on_date <= :day and e.result = 'POSITIVE'
+              and not exists (select 1 from stock_event s where s.supersedes_id = e.id)
+            """)
+        .param("unit", plant.id())
+        .param("day", batch.on())
+        .query(LocalDate.class)
+        .optional()
+        .ifPresent(
+            tested -> {
+              throw new Refused(
+                  "plant",
+                  "%s tested positive on %s. Take no cuttings from it; take them from a plant that tested negative."
+                      .formatted(plant.label(), Measures.day(tested)));
             });
   }
 

@@ -111,6 +111,37 @@ class TendingTest {
   }
 
   @Test
+  void a_pinch_written_with_the_wrong_day_is_replaced_once_and_stays_readable() {
+    tending.care(lot, pinch(PINCHED, "15"), null);
+    UUID earlier = Objects.requireNonNull(cares.findByLotIdOrderByOnDate(lot).get(0).id());
+
+    assertThatThrownBy(() -> tending.correctCare(earlier, pinch(PINCHED, "15"), " ", null))
+        .hasMessageContaining("Say why");
+    tending.correctCare(earlier, pinch(PINCHED.plusDays(2), "15"), "read off the wrong line", null);
+
+    assertThat(cares.findByLotIdOrderByOnDate(lot))
+        .extracting(LotCare::onDate)
+        .containsExactly(PINCHED, PINCHED.plusDays(2));
+    assertThatThrownBy(() -> tending.correctCare(earlier, pinch(PINCHED, "15"), "again", null))
+        .hasMessageContaining("replaced");
+  }
+
+  @Test
+  void a_grading_put_right_is_held_against_the_plants_alive() {
+    tending.grade(lot, graded(17, 2, 1, 3), null);
+    UUID earlier = Objects.requireNonNull(grades.findByLotIdOrderByOnDate(lot).get(0).id());
+
+    assertThatThrownBy(() -> tending.correctGrade(earlier, graded(18, 2, 1, 3), "miscounted", null))
+        .hasMessage("21 graded, 20 alive.");
+    tending.correctGrade(earlier, graded(16, 3, 1, 4), "miscounted", null);
+
+    assertThat(grades.findByLotIdOrderByOnDate(lot))
+        .filteredOn(grade -> grade.supersedesId() != null)
+        .singleElement()
+        .satisfies(grade -> assertThat(grade.a()).isEqualTo(16));
+  }
+
+  @Test
   void more_graded_than_alive_is_refused() {
     records.lose(lot, new NewLoss(LocalDate.of(2022, 9, 21), 1, "roots brown", null));
 

@@ -72,6 +72,8 @@ class DemoRecordTest {
       43-lot-outgoings: lot on number way to_whom agreement purpose by
       45-plants: plant lot number from
       46-plant-moves: plant lot on by
+      49-stock-plants: plant accession number since place batch source_unit note by
+      50-stock-events: plant on kind place agent result note by
       50-ties: unit accession from until reason evidence said_on by
       60-trials: trial crop name objective seed blocks plants_per_plot spacing_mm
       61-trial-entries: trial accession role

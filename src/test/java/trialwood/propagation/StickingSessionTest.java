@@ -16,6 +16,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import trialwood.candidate.Candidate;
 import trialwood.candidate.CandidateEvent;
 import trialwood.candidate.CandidateEvents;
@@ -30,7 +31,10 @@ import trialwood.record.Refused;
 import trialwood.site.Bench;
 import trialwood.site.Benches;
 import trialwood.testing.RecordTest;
+import trialwood.unit.Identity;
+import trialwood.unit.Tie;
 import trialwood.unit.Unit;
+import trialwood.unit.UnitKind;
 import trialwood.unit.Units;
 
 /** Limits of the bench: common practice, no source. */
@@ -53,6 +57,8 @@ class StickingSessionTest {
   @Autowired Units units;
   @Autowired TrayRecords records;
   @Autowired Recorder recorder;
+  @Autowired Identity identity;
+  @Autowired JdbcClient jdbc;
 
   private StickingRun run;
   private Accession check;
@@ -300,6 +306,67 @@ class StickingSessionTest {
     assertThatThrownBy(
             () -> asked(batch(first, Batch.Source.CONTAINER_PLANT, others, run.fromDate(), 24, 24)))
         .hasMessage("R22-CK-B-1 is a plant of CK-B on that day, not of C18-03.");
+  }
+
+  @Test
+  void a_stock_plant_that_tested_positive_or_died_is_not_cut() {
+    Unit plant = stockPlant("C18-03-S2");
+    NewBatch batch = batch(first, Batch.Source.STOCK_PLANT, plant, run.fromDate(), 24, 24);
+    assertThat(asked(batch)).noneMatch(sentence -> sentence.contains("C18-03-S2"));
+
+    happened(plant, "TESTED", "virus panel", "NEGATIVE");
+    assertThat(asked(batch)).noneMatch(sentence -> sentence.contains("C18-03-S2"));
+    happened(plant, "TESTED", "virus panel", "POSITIVE");
+    assertThatThrownBy(() -> asked(batch))
+        .hasMessageStartingWith("C18-03-S2 tested positive on ")
+        .hasMessageContaining("Take no cuttings from it");
+
+    Unit dead = stockPlant("C18-03-S3");
+    happened(dead, "DIED", null, null);
+    assertThatThrownBy(
+            () -> asked(batch(first, Batch.Source.STOCK_PLANT, dead, run.fromDate(), 24, 24)))
+        .hasMessageStartingWith("C18-03-S3 was recorded dead on ");
+  }
+
+  private Unit stockPlant(String label) {
+    Unit plant = units.saveAndFlush(new Unit(UnitKind.STOCK, label, null));
+    LocalDate since = run.fromDate().minusYears(1);
+    identity.say(
+        new Tie(
+            Objects.requireNonNull(plant.id()),
+            id(first),
+            since,
+            null,
+            "kept for cuttings",
+            null,
+            since,
+            recorder.by(null)));
+    jdbc.sql(
+            """
+            insert into stock_plant (unit_id, number, since_date, place, account, recorded_at)
+            values (:unit, :number, :since, 'hedge', 'bench', current_timestamp)
+            """)
+        .param("unit", plant.id())
+        .param("number", label.charAt(label.length() - 1) - '0')
+        .param("since", since)
+        .update();
+    return plant;
+  }
+
+  private void happened(Unit plant, String kind, @Nullable String agent, @Nullable String result) {
+    jdbc.sql(
+            """
+            insert into stock_event
+              (id, stock_id, on_date, kind, agent, result, account, recorded_at)
+            values (:id, :unit, :day, :kind, :agent, :result, 'bench', current_timestamp)
+            """)
+        .param("id", UUID.randomUUID())
+        .param("unit", plant.id())
+        .param("day", run.fromDate().minusDays(30))
+        .param("kind", kind)
+        .param("agent", agent)
+        .param("result", result)
+        .update();
   }
 
   @Test

@@ -38,6 +38,10 @@ class PageStatementsTest {
           "/bench/map",
           "/labels/runs/MIST-9",
           "/bench/round",
+          "/containers",
+          "/containers/L-ALL",
+          "/containers/L-ALL/measure",
+          "/stock",
           "/bench/trays/M9-N2-1/look?round=on",
           "/bench/trays/M9-N2-1/final-count?round=on");
 
@@ -48,6 +52,10 @@ class PageStatementsTest {
   @Test
   void twenty_rows_cost_no_more_statements_than_one() throws Exception {
     nursery.moveIn();
+    nursery.take("container-classes", "class,lowest_litres,highest_litres,remark\n#9,2.0,4.0,\n");
+    nursery.take(
+        "lots",
+        "lot,accession,class,litres,on,number,yard,by,note\nL-ALL,MOTHER-7,#9,2.8,{today-90},40,,PF,\n");
     add(1, 2);
     PAGES.forEach(this::ask);
     Map<String, Integer> few = new LinkedHashMap<>();
@@ -85,6 +93,23 @@ class PageStatementsTest {
         "tray,batch,accession,cells,stuck_on,stuck,block,place,by\n"
             + even(
                 first, last, n -> "M9-N%d-1,M9-N%d,N-%d,24,{today-28},24,,,PF".formatted(n, n, n)));
+    addToTheYard(first, last);
+  }
+
+  /** Plants with a number, a lot and a stock plant each. */
+  private void addToTheYard(int first, int last) {
+    nursery.take(
+        "plants",
+        "plant,lot,number,from\n"
+            + lines(first, last, n -> "L-ALL-%d,L-ALL,%d,{today-80}".formatted(n, n)));
+    nursery.take(
+        "lots",
+        "lot,accession,class,litres,on,number,yard,by,note\n"
+            + lines(first, last, n -> "L-%d,N-%d,#9,2.8,{today-60},12,,PF,".formatted(n, n)));
+    nursery.take(
+        "stock-plants",
+        "plant,accession,number,since,place,batch,source_unit,note,by\n"
+            + lines(first, last, n -> "S-%d,N-%d,1,{today-30},hedge,,,,PF".formatted(n, n)));
   }
 
   private static String lines(int first, int last, IntFunction<String> line) {

@@ -97,4 +97,38 @@ class YardWayTest {
       assertThat(phone.text()).contains("3 plants stored.");
     }
   }
+
+  @Test
+  @Order(5)
+  void a_stock_plant_that_tests_positive_gives_no_more_cuttings() {
+    try (Browser phone = phone()) {
+      phone.open("/stock/new");
+      phone.type("label", "E18-02-S1");
+      phone.type("accession", "E18-02");
+      phone.type("number", "1");
+      phone.type("since", "2026-10-01");
+      phone.type("place", "stock hedge behind the mist house");
+      phone.type("origin", "22-E18-02");
+      phone.press("Keep it");
+      assertThat(phone.path()).isEqualTo("/stock/E18-02-S1");
+      assertThat(phone.text()).contains("Only one stock plant is left");
+
+      phone.follow("Virus test");
+      phone.type("agent", "virus panel");
+      phone.type("on", "2026-10-20");
+      phone.choose("result", "Positive");
+      phone.press("Save");
+      assertThat(phone.text()).contains("No cuttings from this plant", "virus panel: positive");
+
+      phone.open("/bench/runs/R26L/batches/new");
+      phone.type("accession", "E18-02");
+      phone.choose("source", "stock plant");
+      phone.type("plant", "E18-02-S1");
+      phone.type("cells", "24");
+      phone.type("rows[0].stuck", "24");
+      phone.type("on", "2026-11-03");
+      phone.press("Stick it");
+      assertThat(phone.text()).contains("E18-02-S1 tested positive on 20 Oct 2026");
+    }
+  }
 }

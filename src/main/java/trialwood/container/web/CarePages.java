@@ -1,5 +1,6 @@
 package trialwood.container.web;
 
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -13,6 +14,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.container.CareKind;
 import trialwood.container.NewCare;
 import trialwood.container.Tending;
+import trialwood.container.web.LotBook.Happened;
 import trialwood.container.web.LotBook.Head;
 import trialwood.web.ForBench;
 import trialwood.web.Form;
@@ -42,27 +44,52 @@ class CarePages {
       @Nullable String on,
       @Nullable UUID by,
       @Nullable String asked,
-      @Nullable String checked)
-      implements Form {}
+      @Nullable String checked,
+      @Nullable String supersedeReason)
+      implements Form {
+
+    static CutForm of(Happened earlier) {
+      return new CutForm(
+          UUID.randomUUID(),
+          CareKind.valueOf(earlier.what()),
+          Objects.toString(earlier.cutToCm(), ""),
+          earlier.onDate().toString(),
+          earlier.personId(),
+          "",
+          "",
+          "");
+    }
+  }
 
   @GetMapping("/containers/{label}/cut")
   @ForBench
   String open(@PathVariable String label, Model model) {
     String today = choices.todayTyped();
     model.addAttribute(
-        "form", new CutForm(UUID.randomUUID(), CareKind.PINCHED, "", today, null, "", ""));
+        "form", new CutForm(UUID.randomUUID(), CareKind.PINCHED, "", today, null, "", "", ""));
     return lots.page("container/cut", lots.lot(label), model);
   }
 
-  @PostMapping("/containers/{label}/cut")
+  @GetMapping("/containers/{label}/cut/{id}")
+  @ForBench
+  String openAgain(@PathVariable String label, @PathVariable UUID id, Model model) {
+    Head lot = lots.lot(label);
+    Happened earlier = lots.earlier(lot, "cut", id);
+    model.addAttribute("form", CutForm.of(earlier));
+    return lots.page("container/cut", lot, earlier, model);
+  }
+
+  @PostMapping({"/containers/{label}/cut", "/containers/{label}/cut/{id}"})
   @ForBench
   String store(
       @PathVariable String label,
+      @PathVariable(required = false) @Nullable UUID id,
       @ModelAttribute("form") @Nullable CutForm form,
       BindingResult said,
       RedirectAttributes next,
       Model model) {
     Head lot = lots.lot(label);
+    Happened earlier = id == null ? null : lots.earlier(lot, "cut", id);
     if (form == null) {
       throw Boxes.unreadable();
     }
@@ -83,10 +110,10 @@ class CarePages {
             said,
             () -> {
               questions.ask(tending.questions(lot.lotId(), care));
-              tending.care(lot.lotId(), care, questions.orAsk());
+              lots.keep(lot, care, id, form.supersedeReason(), questions.orAsk());
             });
     return stored
         ? LotForms.backTo(lot.label(), "%s %s.".formatted(lot.label(), care.kind().word()), next)
-        : lots.page("container/cut", lot, model);
+        : lots.page("container/cut", lot, earlier, model);
   }
 }

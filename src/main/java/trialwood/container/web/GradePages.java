@@ -1,5 +1,6 @@
 package trialwood.container.web;
 
+import java.util.Objects;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -13,6 +14,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.container.NewGrade;
 import trialwood.container.RootBall;
 import trialwood.container.Tending;
+import trialwood.container.web.LotBook.Happened;
 import trialwood.container.web.LotBook.Head;
 import trialwood.web.ForBench;
 import trialwood.web.Form;
@@ -44,8 +46,23 @@ class GradePages {
       @Nullable String on,
       @Nullable UUID by,
       @Nullable String asked,
-      @Nullable String checked)
+      @Nullable String checked,
+      @Nullable String supersedeReason)
       implements Form {
+
+    static GradeForm of(Happened earlier) {
+      return new GradeForm(
+          UUID.randomUUID(),
+          Objects.toString(earlier.saleable(), ""),
+          Objects.toString(earlier.gradeB(), ""),
+          Objects.toString(earlier.gradeC(), ""),
+          earlier.rootBall(),
+          earlier.onDate().toString(),
+          earlier.personId(),
+          "",
+          "",
+          "");
+    }
 
     NewGrade read(Boxes boxes) {
       return new NewGrade(
@@ -63,19 +80,30 @@ class GradePages {
   String open(@PathVariable String label, Model model) {
     String today = choices.todayTyped();
     model.addAttribute(
-        "form", new GradeForm(UUID.randomUUID(), "", "", "", null, today, null, "", ""));
-    return page(lots.lot(label), model);
+        "form", new GradeForm(UUID.randomUUID(), "", "", "", null, today, null, "", "", ""));
+    return page(lots.lot(label), null, model);
   }
 
-  @PostMapping("/containers/{label}/grade")
+  @GetMapping("/containers/{label}/grade/{id}")
+  @ForBench
+  String openAgain(@PathVariable String label, @PathVariable UUID id, Model model) {
+    Head lot = lots.lot(label);
+    Happened earlier = lots.earlier(lot, "grade", id);
+    model.addAttribute("form", GradeForm.of(earlier));
+    return page(lot, earlier, model);
+  }
+
+  @PostMapping({"/containers/{label}/grade", "/containers/{label}/grade/{id}"})
   @ForBench
   String store(
       @PathVariable String label,
+      @PathVariable(required = false) @Nullable UUID id,
       @ModelAttribute("form") @Nullable GradeForm form,
       BindingResult said,
       RedirectAttributes next,
       Model model) {
     Head lot = lots.lot(label);
+    Happened earlier = id == null ? null : lots.earlier(lot, "grade", id);
     if (form == null) {
       throw Boxes.unreadable();
     }
@@ -87,15 +115,20 @@ class GradePages {
             said,
             () -> {
               questions.ask(Tending.questions(grade));
-              tending.grade(lot.lotId(), grade, questions.orAsk());
+              if (id == null) {
+                tending.grade(lot.lotId(), grade, questions.orAsk());
+              } else {
+                String reason = Boxes.text(form.supersedeReason());
+                tending.correctGrade(id, grade, reason, questions.orAsk());
+              }
             });
     return stored
         ? LotForms.backTo(lot.label(), "Grading of %s stored.".formatted(lot.label()), next)
-        : page(lot, model);
+        : page(lot, earlier, model);
   }
 
-  private String page(Head lot, Model model) {
+  private String page(Head lot, @Nullable Happened earlier, Model model) {
     model.addAttribute("rootBalls", RootBall.scores());
-    return lots.page("container/grade", lot, model);
+    return lots.page("container/grade", lot, earlier, model);
   }
 }

@@ -21,8 +21,8 @@ class LotBook {
   private static final String HAPPENED =
       """
       select x.id, x.on_date, x.what, x.number, x.saleable, x.grade_b, x.grade_c, x.root_ball,
-             x.cut_to_cm, x.lowest_celsius, x.dieback_percent, x.words, x.checked, p.initials,
-             x.reason, x.replaced
+             x.cut_to_cm, x.lowest_celsius, x.dieback_percent, x.words, x.checked, x.person_id,
+             p.initials, x.reason, x.replaced
       from (
         select c.id, c.on_date, 'COUNTED' as what, c.alive as number, c.saleable,
                cast(null as integer) as grade_b, cast(null as integer) as grade_c,
@@ -115,16 +115,21 @@ class LotBook {
       @Nullable Integer diebackPercent,
       @Nullable String words,
       @Nullable String checked,
+      @Nullable UUID personId,
       @Nullable String initials,
       @Nullable String reason,
       boolean replaced) {
 
-    public boolean isCount() {
-      return what.equals("COUNTED");
-    }
-
-    public boolean isLoss() {
-      return what.equals("LOST");
+    /** The part of the address under which it is put right; nothing for plants that left. */
+    public @Nullable String correctedUnder() {
+      return switch (what) {
+        case "COUNTED" -> "counts";
+        case "LOST" -> "losses";
+        case "GRADED" -> "grade";
+        case "PINCHED", "PRUNED" -> "cut";
+        case "COVERED", "UNCOVERED" -> "winter";
+        default -> null;
+      };
     }
 
     public boolean isPinch() {

@@ -14,6 +14,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.container.CareKind;
 import trialwood.container.NewCare;
 import trialwood.container.Tending;
+import trialwood.container.web.LotBook.Happened;
 import trialwood.container.web.LotBook.Head;
 import trialwood.web.ForBench;
 import trialwood.web.Form;
@@ -45,8 +46,23 @@ class WinterPages {
       @Nullable String diebackPercent,
       @Nullable UUID by,
       @Nullable String asked,
-      @Nullable String checked)
+      @Nullable String checked,
+      @Nullable String supersedeReason)
       implements Form {
+
+    static WinterForm of(Happened earlier) {
+      return new WinterForm(
+          UUID.randomUUID(),
+          CareKind.valueOf(earlier.what()),
+          earlier.onDate().toString(),
+          earlier.words(),
+          Objects.toString(earlier.lowestCelsius(), ""),
+          Objects.toString(earlier.diebackPercent(), ""),
+          earlier.personId(),
+          "",
+          "",
+          "");
+    }
 
     NewCare read(Boxes boxes) {
       if (kind == null || kind.isCut()) {
@@ -78,19 +94,31 @@ class WinterPages {
             "",
             null,
             "",
+            "",
             ""));
     return lots.page("container/winter", lots.lot(label), model);
   }
 
-  @PostMapping("/containers/{label}/winter")
+  @GetMapping("/containers/{label}/winter/{id}")
+  @ForBench
+  String openAgain(@PathVariable String label, @PathVariable UUID id, Model model) {
+    Head lot = lots.lot(label);
+    Happened earlier = lots.earlier(lot, "winter", id);
+    model.addAttribute("form", WinterForm.of(earlier));
+    return lots.page("container/winter", lot, earlier, model);
+  }
+
+  @PostMapping({"/containers/{label}/winter", "/containers/{label}/winter/{id}"})
   @ForBench
   String store(
       @PathVariable String label,
+      @PathVariable(required = false) @Nullable UUID id,
       @ModelAttribute("form") @Nullable WinterForm form,
       BindingResult said,
       RedirectAttributes next,
       Model model) {
     Head lot = lots.lot(label);
+    Happened earlier = id == null ? null : lots.earlier(lot, "winter", id);
     if (form == null) {
       throw Boxes.unreadable();
     }
@@ -102,10 +130,10 @@ class WinterPages {
             said,
             () -> {
               questions.ask(tending.questions(lot.lotId(), care));
-              tending.care(lot.lotId(), care, questions.orAsk());
+              lots.keep(lot, care, id, form.supersedeReason(), questions.orAsk());
             });
     return stored
         ? LotForms.backTo(lot.label(), "%s %s.".formatted(lot.label(), care.kind().word()), next)
-        : lots.page("container/winter", lot, model);
+        : lots.page("container/winter", lot, earlier, model);
   }
 }

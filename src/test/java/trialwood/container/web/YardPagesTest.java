@@ -399,6 +399,42 @@ class YardPagesTest {
   }
 
   @Test
+  void a_pinch_and_a_grading_are_corrected_with_a_reason_and_both_are_shown() throws Exception {
+    send("/containers/22-C18-03-G1/cut", Map.of("kind", "PINCHED", "on", "2022-08-03"));
+    send(
+        "/containers/22-C18-03-G1/grade",
+        Map.of("a", "17", "b", "2", "c", "1", "on", AUTUMN.toString()));
+    UUID pinch = happened("lot_care");
+    UUID grading = happened("lot_grade");
+
+    shows(open("/containers/22-C18-03-G1/cut/{id}", pinch), "On record", "2022-08-03");
+    shows(open("/containers/22-C18-03-G1/grade/{id}", grading), "17 A, 2 B, 1 C");
+    open("/containers/22-C18-03-G1/winter/{id}", pinch).andExpect(status().isNotFound());
+    shows(
+        send("/containers/22-C18-03-G1/cut/" + pinch, Map.of("kind", "PRUNED", "on", "2022-08-04")),
+        "Say why the earlier record is replaced.");
+    send(
+            "/containers/22-C18-03-G1/cut/" + pinch,
+            Map.of("kind", "PRUNED", "on", "2022-08-04", "supersedeReason", "it was a pruning"))
+        .andExpect(redirectedUrl("/containers/22-C18-03-G1"));
+    send(
+            "/containers/22-C18-03-G1/grade/" + grading,
+            Map.of(
+                "a", "16", "b", "3", "c", "1", "on", AUTUMN.toString(), "supersedeReason", "two"))
+        .andExpect(redirectedUrl("/containers/22-C18-03-G1"));
+
+    shows(
+        open("/containers/22-C18-03-G1"),
+        "replaced later",
+        "replaces an earlier record: it was a pruning",
+        "16 A, 3 B, 1 C");
+  }
+
+  private UUID happened(String table) {
+    return jdbc.sql("select id from " + table).query(UUID.class).single();
+  }
+
+  @Test
   void a_record_of_another_lot_is_not_corrected_here() throws Exception {
     nursery.lot("22-C18-04-G1", "C18-04", 12);
     records.count(lot, new NewCount(AUTUMN, 12, null, null, null));
