@@ -26,6 +26,7 @@ class GroundPage {
       long benches,
       long checks,
       long policies,
+      long choices,
       long routes,
       long papers) {}
 
@@ -44,6 +45,7 @@ class GroundPage {
                        (select count(*) from bench) as benches,
                        (select count(*) from crop_check) as checks,
                        (select count(*) from gate_policy) as policies,
+                       (select count(*) from tray_likeness_choice) as choices,
                        (select count(*) from filing_route) as routes,
                        (select count(*) from label_format) as papers
                 """)

@@ -87,17 +87,17 @@ class RootingEvidence implements EvidenceSource {
   @Override
   public Map<Ask, Map<UUID, Evidence>> evidence(
       Set<Ask> asks, Set<UUID> accessions, LocalDate asOf) {
-    List<TrayOutcome> trays = outcomes.of(accessions, asOf);
-    TrayPrior prior = likeness.prior(asOf);
+    Map<UUID, List<RunResult>> runs =
+        RunResult.byAccession(outcomes.of(accessions, asOf), likeness.prior(asOf));
     Map<Ask, Map<UUID, Evidence>> answers = new HashMap<>();
-    asks.forEach(ask -> answers.put(ask, new HashMap<>()));
-    for (UUID accession : accessions) {
-      List<RunResult> runs = RunResult.of(accession, trays, prior);
-      RunResult.thatCounts(runs)
-          .ifPresent(
-              last ->
-                  answers.forEach(
-                      (ask, found) -> found.put(accession, tell(last, runs, answer(ask)))));
+    for (Ask ask : asks) {
+      Function<RunResult, Evidence> answer = answer(ask);
+      Map<UUID, Evidence> found = new HashMap<>();
+      for (UUID accession : accessions) {
+        List<RunResult> own = runs.getOrDefault(accession, List.of());
+        RunResult.thatCounts(own).ifPresent(last -> found.put(accession, tell(last, own, answer)));
+      }
+      answers.put(ask, found);
     }
     return answers;
   }
@@ -115,7 +115,11 @@ class RootingEvidence implements EvidenceSource {
       RunResult last, List<RunResult> runs, Function<RunResult, Evidence> answer) {
     Evidence told = answer.apply(last);
     List<Evidence> occasions =
-        runs.stream().filter(RunResult::isValid).map(answer).filter(Evidence::isRecorded).toList();
+        runs.stream()
+            .filter(RunResult::isValid)
+            .map(run -> run.equals(last) ? told : answer.apply(run))
+            .filter(Evidence::isRecorded)
+            .toList();
     return told.isRecorded() ? told.onOccasions(occasions) : told;
   }
 
@@ -161,8 +165,8 @@ class RootingEvidence implements EvidenceSource {
     if (run.checkTrays().isEmpty()) {
       return Evidence.noRecord("No bench check stands in run " + run.run() + ".");
     }
-    int stuck = run.checkTrays().stream().mapToInt(TrayOutcome::stuck).sum();
-    int rooted = run.checkTrays().stream().mapToInt(TrayOutcome::rooted).sum();
+    int stuck = run.check().stuck();
+    int rooted = run.check().rooted();
     return cite(
             Evidence.of(
                     100.0 * rooted / stuck,

@@ -10,6 +10,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
+import trialwood.analysis.rate.TrayPrior;
 import trialwood.analysis.time.RootingLook;
 import trialwood.analysis.time.RootingTime;
 import trialwood.evidence.Ask;
@@ -48,7 +49,8 @@ class RootingTimeEvidence implements EvidenceSource {
 
   @Override
   public Map<UUID, Evidence> evidence(Ask ask, Set<UUID> accessions, LocalDate asOf) {
-    List<TrayOutcome> trays = outcomes.of(accessions, asOf);
+    Map<UUID, List<RunResult>> runs =
+        RunResult.byAccession(outcomes.of(accessions, asOf), TrayPrior.USUAL);
     Map<UUID, Evidence> found = new HashMap<>();
     samples(accessions, asOf).stream()
         .collect(Collectors.groupingBy(LookSample::accessionId))
@@ -57,7 +59,7 @@ class RootingTimeEvidence implements EvidenceSource {
                 found.put(
                     accession,
                     ofRun(
-                        RunResult.thatCounts(RunResult.of(accession, trays))
+                        RunResult.thatCounts(runs.getOrDefault(accession, List.of()))
                             .map(RunResult::run)
                             .filter(run -> looks.stream().anyMatch(look -> look.run().equals(run)))
                             .orElseGet(() -> newest(looks)),

@@ -3,11 +3,12 @@ package trialwood.propagation;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.UUID;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import trialwood.analysis.rate.TrayCount;
 import trialwood.analysis.rate.TrayDispersion;
 import trialwood.analysis.rate.TrayPosterior;
 import trialwood.analysis.rate.TrayPrior;
@@ -15,40 +16,51 @@ import trialwood.analysis.rate.TrayPrior;
 /**
  * What one run says of one accession.
  *
- * @param trays its trays that count; never empty
- * @param checkTrays the bench check's trays that count
- * @param prior of the trays, before they were counted
+ * @param counted its trays that count; never empty
+ * @param check the bench check's trays that count
  */
 record RunResult(
-    String run,
-    LocalDate runFrom,
-    int floorPercent,
-    List<TrayOutcome> trays,
-    List<TrayOutcome> checkTrays,
-    TrayPrior prior) {
+    String run, LocalDate runFrom, int floorPercent, CountedTrays counted, CountedTrays check) {
 
   /** The runs of an accession, newest first, for those who ask for counts alone. */
   static List<RunResult> of(UUID accession, List<TrayOutcome> outcomes) {
-    return of(accession, outcomes, TrayPrior.USUAL);
+    return byAccession(outcomes, TrayPrior.USUAL).getOrDefault(accession, List.of());
   }
 
-  /** The runs of an accession, newest first. */
-  static List<RunResult> of(UUID accession, List<TrayOutcome> outcomes, TrayPrior prior) {
-    return outcomes.stream()
-        .filter(TrayOutcome::counts)
-        .collect(Collectors.groupingBy(TrayOutcome::runId))
-        .values()
-        .stream()
+  /** The runs of each accession, newest first; all of a run share its bench check. */
+  static Map<UUID, List<RunResult>> byAccession(List<TrayOutcome> outcomes, TrayPrior prior) {
+    List<TrayOutcome> counting = outcomes.stream().filter(TrayOutcome::counts).toList();
+    Map<UUID, CountedTrays> checks =
+        counting.stream()
+            .filter(TrayOutcome::isCheck)
+            .collect(
+                Collectors.groupingBy(
+                    TrayOutcome::runId,
+                    Collectors.collectingAndThen(
+                        Collectors.toList(), trays -> new CountedTrays(trays, prior))));
+    CountedTrays none = new CountedTrays(List.of(), prior);
+    return counting.stream()
+        .collect(
+            Collectors.groupingBy(
+                TrayOutcome::accessionId,
+                Collectors.collectingAndThen(
+                    Collectors.toList(),
+                    own -> byRun(own, prior, run -> checks.getOrDefault(run, none)))));
+  }
+
+  private static List<RunResult> byRun(
+      List<TrayOutcome> own, TrayPrior prior, Function<UUID, CountedTrays> check) {
+    return own.stream().collect(Collectors.groupingBy(TrayOutcome::runId)).entrySet().stream()
         .map(
-            run ->
-                new RunResult(
-                    run.get(0).run(),
-                    run.get(0).runFrom(),
-                    run.get(0).floorPercent(),
-                    run.stream().filter(tray -> tray.accessionId().equals(accession)).toList(),
-                    run.stream().filter(TrayOutcome::isCheck).toList(),
-                    prior))
-        .filter(result -> !result.trays().isEmpty())
+            run -> {
+              TrayOutcome any = run.getValue().get(0);
+              return new RunResult(
+                  any.run(),
+                  any.runFrom(),
+                  any.floorPercent(),
+                  new CountedTrays(run.getValue(), prior),
+                  check.apply(run.getKey()));
+            })
         .sorted(Comparator.comparing(RunResult::runFrom).reversed())
         .toList();
   }
@@ -64,18 +76,29 @@ record RunResult(
   }
 
   OptionalDouble checkShare() {
-    int stuck = stuck(checkTrays);
-    return stuck == 0
+    return check.stuck() == 0
         ? OptionalDouble.empty()
-        : OptionalDouble.of((double) rooted(checkTrays) / stuck);
+        : OptionalDouble.of((double) check.rooted() / check.stuck());
+  }
+
+  List<TrayOutcome> trays() {
+    return counted.trays();
+  }
+
+  List<TrayOutcome> checkTrays() {
+    return check.trays();
+  }
+
+  TrayPrior prior() {
+    return counted.prior();
   }
 
   int stuck() {
-    return stuck(trays);
+    return counted.stuck();
   }
 
   int rooted() {
-    return rooted(trays);
+    return counted.rooted();
   }
 
   double share() {
@@ -83,32 +106,35 @@ record RunResult(
   }
 
   TrayPosterior posterior() {
-    return posteriorOf(trays);
+    return counted.posterior();
   }
 
   TrayPosterior checkPosterior() {
-    return posteriorOf(checkTrays);
+    return check.posterior();
   }
 
   /** Trays whose life off the mist was looked at. */
   List<TrayOutcome> weaned() {
-    return trays.stream().filter(tray -> tray.alive14() != null).toList();
+    return trays().stream().filter(tray -> tray.alive14() != null).toList();
   }
 
   LocalDate countedOn() {
-    return trays.stream().map(TrayOutcome::countedOn).max(Comparator.naturalOrder()).orElseThrow();
+    return trays().stream()
+        .map(TrayOutcome::countedOn)
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
   }
 
   /** What to say of trays that differ more than chance lets them; mostly nothing. */
   Optional<String> disagreement() {
-    return TrayDispersion.of(counts(trays))
+    return TrayDispersion.of(counted.counts())
         .value()
         .filter(spread -> spread.pValue() < 0.01)
         .map(
             spread ->
                 "The trays disagree: %s (χ² %.1f, %d df)."
                     .formatted(
-                        trays.stream()
+                        trays().stream()
                             .map(tray -> String.valueOf(tray.rooted()))
                             .collect(Collectors.joining(", ")),
                         spread.chiSquare(),
@@ -120,22 +146,6 @@ record RunResult(
     return checkShare().isEmpty()
         ? "Run %s is void for discards: no bench check stands in it.".formatted(run)
         : "Run %s is void for discards: its bench check rooted %d of %d, below %d %%."
-            .formatted(run, rooted(checkTrays), stuck(checkTrays), floorPercent);
-  }
-
-  private static int stuck(List<TrayOutcome> trays) {
-    return trays.stream().mapToInt(TrayOutcome::stuck).sum();
-  }
-
-  private static int rooted(List<TrayOutcome> trays) {
-    return trays.stream().mapToInt(TrayOutcome::rooted).sum();
-  }
-
-  private TrayPosterior posteriorOf(List<TrayOutcome> trays) {
-    return TrayPosterior.of(counts(trays), prior);
-  }
-
-  private static List<TrayCount> counts(List<TrayOutcome> trays) {
-    return trays.stream().map(tray -> new TrayCount(tray.rooted(), tray.stuck())).toList();
+            .formatted(run, check.rooted(), check.stuck(), floorPercent);
   }
 }

@@ -1,41 +1,67 @@
 package trialwood.propagation;
 
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
-import org.springframework.beans.factory.annotation.Value;
-import org.springframework.stereotype.Component;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
 import trialwood.analysis.rate.TrayCount;
 import trialwood.analysis.rate.TrayHistory;
 import trialwood.analysis.rate.TrayPrior;
+import trialwood.record.Check;
+import trialwood.record.Recorder;
+import trialwood.web.Measures;
 
 /**
  * How alike cuttings of one tray are before a run is counted: the usual value, or what the
- * nursery's own trays teach, whichever the setting says. Which, and why the usual one stands at
- * first: decision 0009.
+ * nursery's own trays teach, whichever its keepers chose. Why the usual one stands at first:
+ * decision 0009; why the choice is a record: decision 0015.
  */
-@Component
+@Service
 public class TrayLikeness {
-
-  /** What is believed of ρ. */
-  enum Setting {
-    USUAL,
-    OWN
-  }
 
   /** Counts, and what they teach: a new count, a ruling or another day makes other counts. */
   private record Taught(Map<List<UUID>, List<TrayCount>> batches, TrayHistory history) {}
 
   private final TrayOutcomes outcomes;
-  private final Setting setting;
+  private final TrayLikenessChoices choices;
+  private final Recorder recorder;
+  private final Clock clock;
   private volatile @Nullable Taught taught;
 
-  TrayLikeness(TrayOutcomes outcomes, @Value("${trialwood.tray-likeness:usual}") Setting setting) {
+  TrayLikeness(TrayOutcomes outcomes, TrayLikenessChoices choices, Recorder recorder, Clock clock) {
     this.outcomes = outcomes;
-    this.setting = setting;
+    this.choices = choices;
+    this.recorder = recorder;
+    this.clock = clock;
+  }
+
+  /** What stands from a day on; days before it keep what stood then. */
+  @Transactional
+  public void choose(LocalDate on, LikenessPrior prior, String reason, @Nullable UUID personId) {
+    Check.that()
+        .holds(
+            !on.isAfter(LocalDate.now(clock)),
+            "on",
+            "This day is still to come: %s.".formatted(Measures.day(on)))
+        .holds(
+            prior != chosen(on),
+            "prior",
+            "This one is in force already: %s.".formatted(prior.word()))
+        .orRefuse();
+    choices.save(new TrayLikenessChoice(on, prior, reason, recorder.by(personId)));
+  }
+
+  /** What the keepers had chosen by a day. */
+  public LikenessPrior chosen(LocalDate asOf) {
+    return choices
+        .findFirstByOnDateLessThanEqualOrderByOnDateDescIdDesc(asOf)
+        .map(TrayLikenessChoice::prior)
+        .orElse(LikenessPrior.USUAL);
   }
 
   /**
@@ -59,9 +85,9 @@ public class TrayLikeness {
     return last.history();
   }
 
-  /** The prior in force; asks the records only where the setting says so. */
+  /** The prior in force; asks the trays only where the nursery's own was chosen. */
   TrayPrior prior(LocalDate asOf) {
-    return setting == Setting.OWN ? history(asOf).prior() : TrayPrior.USUAL;
+    return chosen(asOf) == LikenessPrior.OWN ? history(asOf).prior() : TrayPrior.USUAL;
   }
 
   /** What the nursery's trays teach, and whether it is used, for those who read an interval. */
@@ -78,10 +104,10 @@ public class TrayLikeness {
                 own.batches(),
                 own.standing() == TrayHistory.Standing.AT_A_BOUND ? "the bound of " : "",
                 own.meanLikeness());
-    return setting == Setting.OWN
+    return chosen(asOf) == LikenessPrior.OWN
         ? taught + ", which is used here."
         : taught
-            + "; the usual %.3f is used until the setting tray-likeness says own."
+            + "; the usual %.3f is used, as the ground data say."
                 .formatted(TrayPrior.USUAL.likeness().mean());
   }
 }

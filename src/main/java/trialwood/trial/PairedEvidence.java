@@ -20,8 +20,12 @@ import trialwood.evidence.Evidence;
 import trialwood.evidence.EvidenceBuilder;
 import trialwood.web.Measures;
 
-/** Turns one entry beside its check into evidence. */
-record PairedEvidence(Trait trait, Pairing pair, Measures measures) {
+/**
+ * Turns one entry beside its check into evidence.
+ *
+ * @param codes of the trials, by their ids
+ */
+record PairedEvidence(Trait trait, Pairing pair, Map<UUID, String> codes, Measures measures) {
 
   /** Peak of the susceptible check, in percent, from which on there was something to resist. */
   static final double PRESSURE = 20;
@@ -150,6 +154,15 @@ record PairedEvidence(Trait trait, Pairing pair, Measures measures) {
             .over(
                 (int) sides.stream().map(side -> side.at().site()).distinct().count(),
                 (int) sides.stream().map(side -> side.at().season()).distinct().count());
+    sides.stream()
+        .map(side -> Objects.requireNonNull(codes.get(side.entry().trialId())))
+        .distinct()
+        .sorted()
+        .forEach(
+            trial ->
+                evidence.citing(
+                    "trial %s, %s".formatted(trial, trait.name()),
+                    "/trials/%s/traits/%s".formatted(trial, trait.code())));
     pair.lost().forEach(reason -> evidence.remarking("Left out: " + reason + "."));
     return evidence;
   }

@@ -4,9 +4,11 @@ import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
+import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 import trialwood.analysis.trial.Better;
@@ -15,6 +17,7 @@ import trialwood.crop.Trait;
 import trialwood.crop.Traits;
 import trialwood.evidence.Ask;
 import trialwood.evidence.Evidence;
+import trialwood.evidence.EvidenceBuilder;
 import trialwood.evidence.EvidenceSource;
 import trialwood.evidence.Metric;
 import trialwood.web.Measures;
@@ -60,12 +63,15 @@ class TrialEvidence implements EvidenceSource {
 
   private final SeasonMeans means;
   private final Traits traits;
+  private final Trials trials;
   private final Measures measures;
   private final JdbcClient jdbc;
 
-  TrialEvidence(SeasonMeans means, Traits traits, Measures measures, JdbcClient jdbc) {
+  TrialEvidence(
+      SeasonMeans means, Traits traits, Trials trials, Measures measures, JdbcClient jdbc) {
     this.means = means;
     this.traits = traits;
+    this.trials = trials;
     this.measures = measures;
     this.jdbc = jdbc;
   }
@@ -92,19 +98,22 @@ class TrialEvidence implements EvidenceSource {
   }
 
   private Map<UUID, Evidence> beside(Ask ask, Trait trait, Set<UUID> accessions, LocalDate asOf) {
-    Set<UUID> trials = means.trialsOf(accessions, asOf);
-    TraitSeasons seasons = means.of(trait.id(), trials, asOf);
-    Map<UUID, UUID> checks = checks(trials, EntryRole.of(ask.check()));
+    Set<UUID> entered = means.trialsOf(accessions, asOf);
+    Map<UUID, String> codes =
+        trials.findAllById(entered).stream()
+            .collect(Collectors.toMap(trial -> Objects.requireNonNull(trial.id()), Trial::code));
+    TraitSeasons seasons = means.of(trait.id(), entered, asOf);
+    Map<UUID, UUID> checks = checks(entered, EntryRole.of(ask.check()));
     Map<UUID, Map<SiteSeason, Double>> pressure =
         ask.metricKey().equals(RELATIVE)
-            ? pressure(seasons, checks(trials, EntryRole.SUSCEPTIBLE))
+            ? pressure(seasons, checks(entered, EntryRole.SUSCEPTIBLE))
             : Map.of();
     Optional<Better> better = Direction.of(trait);
     Map<UUID, Evidence> answers = new HashMap<>();
     for (UUID accession : accessions) {
       Pairing pair = Pairing.of(seasons, accession, checks);
       if (!pair.isEmpty()) {
-        PairedEvidence evidence = new PairedEvidence(trait, pair, measures);
+        PairedEvidence evidence = new PairedEvidence(trait, pair, codes, measures);
         answers.put(
             accession,
             switch (ask.metricKey()) {
@@ -166,9 +175,11 @@ class TrialEvidence implements EvidenceSource {
             """
             select h.accession_id, count(distinct ts.site_id) as sites,
                    count(distinct extract(year from o.on_date)) as seasons,
-                   count(distinct p.unit_id) as plots, max(o.on_date) as newest
+                   count(distinct p.unit_id) as plots, max(o.on_date) as newest,
+                   string_agg(distinct t.code, '/' order by t.code) as trials
             from plot p
             join trial_site ts on ts.id = p.trial_site_id
+            join trial t on t.id = ts.trial_id
             join observation o on o.unit_id = p.unit_id
             join holding h on h.unit_id = p.unit_id
               and h.from_date <= o.on_date and o.on_date < h.until_date
@@ -189,8 +200,7 @@ class TrialEvidence implements EvidenceSource {
               int sites = row.getInt("sites");
               int seasons = row.getInt("seasons");
               int plots = row.getInt("plots");
-              answers.put(
-                  row.getObject("accession_id", UUID.class),
+              EvidenceBuilder evidence =
                   Evidence.of(
                           metric.equals(SITES) ? sites : seasons,
                           "",
@@ -198,8 +208,11 @@ class TrialEvidence implements EvidenceSource {
                           "Counted over the plots of all trials that have a value; what an event"
                               + " took out does not count.")
                       .from(plots, plots, measures.counted(plots, "plot", "plots"))
-                      .over(sites, seasons)
-                      .build());
+                      .over(sites, seasons);
+              for (String trial : row.getString("trials").split("/")) {
+                evidence.citing("trial " + trial, "/trials/" + trial);
+              }
+              answers.put(row.getObject("accession_id", UUID.class), evidence.build());
             });
     return answers;
   }

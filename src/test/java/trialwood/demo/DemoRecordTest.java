@@ -50,6 +50,7 @@ class DemoRecordTest {
         trait check direction advance_line advance_chance discard_line discard_chance
         least_units least_replicates least_sites least_seasons discard_occasions
         discard_occasions_outstanding allowed_percent why
+      15-tray-likeness: on prior reason by
       20-populations: population crop name site planted_on rows positions_per_row
         in_row_mm between_rows_mm note
       21-field-tags: accession population row position on by seen talk_name seed_parent

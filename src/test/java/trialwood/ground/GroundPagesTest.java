@@ -58,6 +58,7 @@ class GroundPagesTest {
           "/ground/sites",
           "/ground/checks",
           "/ground/gates",
+          "/ground/tray-likeness",
           "/ground/routes");
 
   @Autowired MockMvcTester browser;

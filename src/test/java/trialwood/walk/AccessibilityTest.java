@@ -82,6 +82,7 @@ class AccessibilityTest {
     "/ground/benches/M1/edit",
     "/ground/checks",
     "/ground/gates",
+    "/ground/tray-likeness",
     "/ground/routes",
     "/ground/labels",
     "/ground/labels/A4%203%20x%208",
