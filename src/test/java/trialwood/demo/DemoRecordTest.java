@@ -33,7 +33,7 @@ class DemoRecordTest {
   private static final String SHEETS =
       """
       01-crops: crop botanical_name common_name woody rooting_from_days rooting_to_days
-        look_days check_floor_percent denomination_class
+        look_days check_floor_percent denomination_class root_kill_celsius
       02-container-classes: class lowest_litres highest_litres remark
       03-sites: site name place hardiness_zone latitude longitude cooperator
       04-people: initials name duty
@@ -50,6 +50,13 @@ class DemoRecordTest {
         trait check direction advance_line advance_chance discard_line discard_chance
         least_units least_replicates least_sites least_seasons discard_occasions
         discard_occasions_outstanding allowed_percent why
+      11-benches: bench name house places note
+      11-short-codes: short_code label
+      12-houses: house propagates note
+      13-house-sprays: house ended_at re_entry_hours product rate area against licence by
+        asked checked
+      14-house-readings: house read_at air_celsius medium_celsius humidity shade
+        mist_seconds mist_interval_seconds note by asked checked
       15-tray-likeness: on prior reason by
       20-populations: population crop name site planted_on rows positions_per_row
         in_row_mm between_rows_mm note
@@ -60,22 +67,30 @@ class DemoRecordTest {
         hormone form ppm dip_s medium crew note
       31-batches: batch run source wounding hormone form ppm note
       32-trays: tray batch accession cells stuck_on stuck block place by
+      33-tray-passages: from to on number begins by note
       33-tray-rulings: tray on counts reason by
       34-looks: tray on lifted rooted alive dead_removed by note
       35-taken-out: tray on number rooted fate by note
       36-final-counts: tray on rooted alive_without_roots dead taken_out root_score by
         note
       37-weanings: tray last_mist on alive wilted shock by note
+      38-bench-blocks: run block bench
+      39-bench-plans: run block place accession nth seed
+      39-tray-places: tray from bench place reason by
       40-lots: lot accession class litres on number yard by note
       41-lot-sources: lot source number
-      44-lot-counts: lot on alive saleable by note
       42-lot-losses: lot on number reason by
       43-lot-outgoings: lot on number way to_whom agreement purpose by
+      44-lot-counts: lot on alive saleable by note
       45-plants: plant lot number from
       46-plant-moves: plant lot on by
+      47-lot-care: lot on kind cut_to_cm house lowest_celsius dieback_percent by asked
+        checked
+      48-lot-grades: lot on a b c root_ball by asked checked
       49-stock-plants: plant accession number since place batch source_unit note by
       50-stock-events: plant on kind place agent result note by
-      50-ties: unit accession from until reason evidence said_on by
+      50-ties: unit accession from until reason evidence said_on by correction
+      51-questions: unit on question by answer correction
       60-trials: trial crop name objective seed blocks plants_per_plot spacing_mm
       61-trial-entries: trial accession role
       62-trial-sites: trial site planted_on
@@ -87,7 +102,11 @@ class DemoRecordTest {
       71-filings: accession route on number note by
       72-attestations: accession criterion on holds expires_on note by
       73-decisions: accession gate on choice hold_until reason by
+      80-notes: kind code on words by
       """;
+
+  /** Sheets of which the demo has no row. */
+  private static final Set<String> UNUSED = Set.of("11-short-codes", "33-tray-passages");
 
   private static final List<String> GATES =
       List.of("field", "propagation", "container-1", "container-2", "trial", "dossier");
@@ -117,7 +136,8 @@ class DemoRecordTest {
   void a_sheet_has_its_columns_and_full_rows(String name) {
     var sheet = Sheet.read(name);
     assertThat(sheet.header()).isEqualTo(columnsBySheet().get(name));
-    assertThat(sheet.rows()).isNotEmpty().allMatch(CSVRecord::isConsistent);
+    assertThat(sheet.rows()).allMatch(CSVRecord::isConsistent);
+    assertThat(sheet.rows().isEmpty()).isEqualTo(UNUSED.contains(name));
   }
 
   @ParameterizedTest(name = "{0}.{1} is a {2}.{3}")
@@ -284,7 +304,9 @@ class DemoRecordTest {
       var expected =
           potted.get(lot) - goneBy(losses, lot, c.get("on")) - goneBy(outgoings, lot, c.get("on"));
       assertThat(count(c, "alive")).as("%s", c).isEqualTo(expected);
-      assertThat(count(c, "saleable")).as("%s", c).isLessThanOrEqualTo(expected);
+      if (!c.get("saleable").isEmpty()) {
+        assertThat(count(c, "saleable")).as("%s", c).isLessThanOrEqualTo(expected);
+      }
     }
     potted.forEach(
         (lot, n) ->
