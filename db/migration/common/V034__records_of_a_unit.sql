@@ -41,6 +41,9 @@ create view unit_record as
   select d.lot_id, d.on_date, 'grading', d.id from lot_grade d
   where not exists (select 1 from lot_grade s where s.supersedes_id = d.id)
   union all
+  select e.stock_id, e.on_date, 'move, test or death', e.id from stock_event e
+  where not exists (select 1 from stock_event s where s.supersedes_id = e.id)
+  union all
   select v.unit_id, v.on_date, 'value', v.id from observation v
   where not exists (select 1 from observation s where s.supersedes_id = v.id)
   union all

@@ -60,9 +60,9 @@ record CorrectionForm(
     return !OTHER.equals(kind);
   }
 
-  /** Whether enough was said to show what would change. */
+  /** Whether it was sent, and not only opened with a label filled in. */
   boolean isAsked() {
-    return from != null && !from.isBlank();
+    return from != null;
   }
 
   public boolean ticks(UUID unit) {

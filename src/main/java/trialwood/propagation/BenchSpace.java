@@ -42,7 +42,7 @@ public class BenchSpace {
              a.id = r.check_accession_id as is_check, r.code as run,
              coalesce(m.bench_id, k.bench_id) as bench_id, t.block,
              coalesce(cast(m.place as varchar(10)), t.place) as place,
-             t.cells, t.stuck, t.stuck_on
+             t.cells, t.stuck + coalesce(c.cuttings, 0) as stuck, t.stuck_on
       from tray t
       join unit u on u.id = t.unit_id
       join batch b on b.id = t.batch_id
@@ -52,7 +52,10 @@ public class BenchSpace {
       left join moved m on m.tray_id = t.unit_id and m.latest = 1
       left join bench_block k on k.run_id = r.id and k.block = t.block
       left join off o on o.tray_id = t.unit_id
+      left join (select x.tray_id, sum(x.cuttings) as cuttings from tray_change x
+                 where x.on_date <= :day group by x.tray_id) c on c.tray_id = t.unit_id
       where t.stuck_on <= :day and (o.on_date is null or o.on_date > :day)
+        and t.stuck + coalesce(c.cuttings, 0) > 0
       order by r.from_date, u.label
       """;
 

@@ -4,6 +4,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
+import org.springframework.security.authentication.AuthenticationServiceException;
 import org.springframework.security.authentication.LockedException;
 import org.springframework.security.core.AuthenticationException;
 import org.springframework.security.web.WebAttributes;
@@ -36,14 +37,27 @@ class SignInPage {
           @Nullable AuthenticationException reason,
       HttpServletResponse answer,
       Model page) {
-    boolean tooOften = reason instanceof LockedException;
-    answer.setStatus((tooOften ? HttpStatus.TOO_MANY_REQUESTS : HttpStatus.UNAUTHORIZED).value());
+    answer.setStatus(status(reason).value());
     page.addAttribute("username", username);
-    page.addAttribute(
-        "wrong",
-        tooOften
-            ? "Too many tries for this name. Wait a quarter of an hour, then try once more."
-            : "Name and password do not belong together. Check both and try again.");
+    page.addAttribute("wrong", sentence(reason));
     return "sign-in";
+  }
+
+  private static HttpStatus status(@Nullable AuthenticationException reason) {
+    if (reason instanceof AuthenticationServiceException) {
+      return HttpStatus.SERVICE_UNAVAILABLE;
+    }
+    return reason instanceof LockedException
+        ? HttpStatus.TOO_MANY_REQUESTS
+        : HttpStatus.UNAUTHORIZED;
+  }
+
+  private static String sentence(@Nullable AuthenticationException reason) {
+    if (reason instanceof AuthenticationServiceException) {
+      return "The records cannot be reached just now. Try again in a minute.";
+    }
+    return reason instanceof LockedException
+        ? "Too many tries for this name. Wait a quarter of an hour, then try once more."
+        : "Name and password do not belong together. Check both and try again.";
   }
 }

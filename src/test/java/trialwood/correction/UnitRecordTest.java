@@ -25,6 +25,7 @@ class UnitRecordTest {
           Map.entry("lot", "is the unit"),
           Map.entry("plant", "is the unit"),
           Map.entry("plot", "is the unit"),
+          Map.entry("stock_plant", "is the unit"),
           Map.entry("field_tag", "is the unit's tag: it names the accession that was born there"),
           Map.entry("lot_source", "leads from unit to unit: what comes out of it is offered"),
           Map.entry("plant_place", "leads from unit to unit: what stood in it is offered"),
@@ -72,7 +73,7 @@ class UnitRecordTest {
             join information_schema.table_constraints u
               on u.constraint_schema = r.unique_constraint_schema
              and u.constraint_name = r.unique_constraint_name
-            where lower(u.table_name) in ('unit', 'tray', 'lot', 'plant', 'plot')
+            where lower(u.table_name) in ('unit', 'tray', 'lot', 'plant', 'plot', 'stock_plant')
             order by name
             """)
         .query(String.class)

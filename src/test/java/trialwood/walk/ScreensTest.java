@@ -41,8 +41,16 @@ class ScreensTest {
 
   private static final Map<String, String> BENCH =
       Map.of(
-          "final-count", "/bench/trays/22-A18-04-1/final-count",
-          "stick", "/bench/runs/R23/batches/new");
+          "stick", "/bench/runs/R26L/batches/new",
+          "round", "/bench/round",
+          "look", "/bench/trays/26L-B18-05-1/look?round=on",
+          "final-count", "/bench/trays/26L-B18-05-1/final-count?round=on",
+          "weaning", "/bench/trays/23-CK-B-1/weaning",
+          "count", "/containers/26-C18-03-L1/count",
+          "measure", "/containers/23-C18-03-G3/measure",
+          "labels-right", "/corrections/new?labels=26L-B18-05-1",
+          "house", "/houses/mist%20house",
+          "dilution", "/arithmetic/dilution");
 
   @LocalServerPort private int port;
 

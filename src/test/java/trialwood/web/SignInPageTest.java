@@ -7,6 +7,7 @@ import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.security.authentication.InternalAuthenticationServiceException;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.test.web.servlet.assertj.MockMvcTester;
 import org.springframework.test.web.servlet.assertj.MvcTestResult;
@@ -57,6 +58,22 @@ class SignInPageTest {
         .hasStatus(401)
         .bodyText()
         .contains("Name and password do not belong together", "value=\"r&lt;una\"");
+  }
+
+  @Test
+  void records_that_cannot_be_reached_are_not_called_a_wrong_password() {
+    assertThat(
+            browser
+                .post()
+                .uri("/sign-in/failed")
+                .param("username", "runa")
+                .requestAttr(
+                    "SPRING_SECURITY_LAST_EXCEPTION",
+                    new InternalAuthenticationServiceException("no connection"))
+                .with(csrf()))
+        .hasStatus(503)
+        .bodyText()
+        .contains("The records cannot be reached just now.");
   }
 
   @Test
