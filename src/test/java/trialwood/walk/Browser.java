@@ -386,14 +386,12 @@ class Browser implements AutoCloseable {
   /** Bytes of the page and of the styles, scripts and icon that it links, not compressed. */
   int weight() {
     return ((Number)
-            driver.executeAsyncScript(
+            driver.executeScript(
                 """
-                const done = arguments[0];
-                const linked = [...document.querySelectorAll("link[href], script[src]")]
-                  .map((it) => it.href || it.src);
-                Promise.all([location.href, ...linked].map((url) =>
-                  fetch(url).then((answer) => answer.arrayBuffer()).then((file) => file.byteLength)))
-                  .then((sizes) => done(sizes.reduce((a, b) => a + b)));
+                const parts = performance.getEntriesByType("resource")
+                  .filter((it) => !["fetch", "xmlhttprequest"].includes(it.initiatorType));
+                return [...performance.getEntriesByType("navigation"), ...parts]
+                  .reduce((sum, it) => sum + it.decodedBodySize, 0);
                 """))
         .intValue();
   }
