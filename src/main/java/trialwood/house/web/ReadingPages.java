@@ -2,36 +2,24 @@ package trialwood.house.web;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
-import org.springframework.validation.BindingResult;
-import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
-import org.springframework.web.bind.annotation.PathVariable;
-import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
-import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.house.House;
 import trialwood.house.HouseLog;
 import trialwood.house.HouseReading;
 import trialwood.house.HouseReadings;
 import trialwood.house.NewReading;
-import trialwood.people.Person;
 import trialwood.web.Entry;
-import trialwood.web.ForBench;
-import trialwood.web.Form;
 import trialwood.web.Questions;
 
 /** Writing down temperatures and mist, or correcting what was written. */
 @Controller
 @RequestMapping("/houses/{name}/reading")
-class ReadingPages {
+class ReadingPages extends LogPages<ReadingPages.ReadingForm> {
 
   private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
@@ -39,6 +27,7 @@ class ReadingPages {
   private final HouseReadings readings;
 
   ReadingPages(HouseDesk desk, HouseReadings readings) {
+    super(desk, "house/reading");
     this.desk = desk;
     this.readings = readings;
   }
@@ -59,7 +48,7 @@ class ReadingPages {
       @Nullable String supersedeReason,
       @Nullable String asked,
       @Nullable String checked)
-      implements Form {
+      implements LogForm {
 
     static ReadingForm fresh(HouseDesk desk) {
       return new ReadingForm(
@@ -108,7 +97,8 @@ class ReadingPages {
               .toPlainString();
     }
 
-    void record(House house, HouseDesk desk) {
+    @Override
+    public void record(House house, HouseDesk desk) {
       Entry entry = new Entry();
       BigDecimal every = entry.decimalIfAny("mistEvery", mistEvery);
       NewReading said =
@@ -130,45 +120,16 @@ class ReadingPages {
     }
   }
 
-  @ModelAttribute("house")
-  House house(@PathVariable String name) {
-    return desk.house(name);
+  @Override
+  ReadingForm fresh() {
+    return ReadingForm.fresh(desk);
   }
 
-  @ModelAttribute("people")
-  List<Person> people() {
-    return desk.people();
-  }
-
-  @GetMapping
-  @ForBench
-  String open(
-      @ModelAttribute("house") House house, @RequestParam Optional<UUID> corrects, Model page) {
-    page.addAttribute(
-        "form",
-        corrects
-            .map(
-                id ->
-                    ReadingForm.correcting(
-                        HouseDesk.found(
-                            readings.findById(id).filter(s -> s.houseId().equals(house.id()))),
-                        desk))
-            .orElseGet(() -> ReadingForm.fresh(desk)));
-    return "house/reading";
-  }
-
-  @PostMapping
-  @ForBench
-  String store(
-      @ModelAttribute("house") House house,
-      @ModelAttribute("form") @Nullable ReadingForm form,
-      BindingResult said,
-      RedirectAttributes next) {
-    if (!desk.forms().store(form, said, () -> Objects.requireNonNull(form).record(house, desk))) {
-      return "house/reading";
-    }
-    next.addFlashAttribute("status", "Written into the log of " + house.name() + ".");
-    next.addAttribute("house", house.name());
-    return "redirect:/houses/{house}";
+  @Override
+  Optional<ReadingForm> correcting(UUID entry, House house) {
+    return readings
+        .findById(entry)
+        .filter(it -> it.houseId().equals(house.id()))
+        .map(it -> ReadingForm.correcting(it, desk));
   }
 }

@@ -1,40 +1,29 @@
 package trialwood.house.web;
 
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
-import org.springframework.ui.Model;
-import org.springframework.validation.BindingResult;
-import org.springframework.web.bind.annotation.GetMapping;
-import org.springframework.web.bind.annotation.ModelAttribute;
-import org.springframework.web.bind.annotation.PathVariable;
-import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestMapping;
-import org.springframework.web.bind.annotation.RequestParam;
-import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 import trialwood.house.House;
 import trialwood.house.HouseLog;
 import trialwood.house.HouseSpray;
 import trialwood.house.HouseSprays;
 import trialwood.house.NewSpray;
-import trialwood.people.Person;
 import trialwood.web.Entry;
-import trialwood.web.ForBench;
-import trialwood.web.Form;
 import trialwood.web.Questions;
 
 /** Writing down a spray, or correcting what was written. */
 @Controller
 @RequestMapping("/houses/{name}/spray")
-class SprayPages {
+class SprayPages extends LogPages<SprayPages.SprayForm> {
 
   private final HouseDesk desk;
   private final HouseSprays sprays;
 
   SprayPages(HouseDesk desk, HouseSprays sprays) {
+    super(desk, "house/spray");
     this.desk = desk;
     this.sprays = sprays;
   }
@@ -54,7 +43,7 @@ class SprayPages {
       @Nullable String supersedeReason,
       @Nullable String asked,
       @Nullable String checked)
-      implements Form {
+      implements LogForm {
 
     static SprayForm fresh(HouseDesk desk) {
       return new SprayForm(
@@ -92,7 +81,8 @@ class SprayPages {
           null);
     }
 
-    void record(House house, HouseDesk desk) {
+    @Override
+    public void record(House house, HouseDesk desk) {
       Entry entry = new Entry();
       NewSpray said =
           new NewSpray(
@@ -112,45 +102,16 @@ class SprayPages {
     }
   }
 
-  @ModelAttribute("house")
-  House house(@PathVariable String name) {
-    return desk.house(name);
+  @Override
+  SprayForm fresh() {
+    return SprayForm.fresh(desk);
   }
 
-  @ModelAttribute("people")
-  List<Person> people() {
-    return desk.people();
-  }
-
-  @GetMapping
-  @ForBench
-  String open(
-      @ModelAttribute("house") House house, @RequestParam Optional<UUID> corrects, Model page) {
-    page.addAttribute(
-        "form",
-        corrects
-            .map(
-                id ->
-                    SprayForm.correcting(
-                        HouseDesk.found(
-                            sprays.findById(id).filter(s -> s.houseId().equals(house.id()))),
-                        desk))
-            .orElseGet(() -> SprayForm.fresh(desk)));
-    return "house/spray";
-  }
-
-  @PostMapping
-  @ForBench
-  String store(
-      @ModelAttribute("house") House house,
-      @ModelAttribute("form") @Nullable SprayForm form,
-      BindingResult said,
-      RedirectAttributes next) {
-    if (!desk.forms().store(form, said, () -> Objects.requireNonNull(form).record(house, desk))) {
-      return "house/spray";
-    }
-    next.addFlashAttribute("status", "Written into the log of " + house.name() + ".");
-    next.addAttribute("house", house.name());
-    return "redirect:/houses/{house}";
+  @Override
+  Optional<SprayForm> correcting(UUID entry, House house) {
+    return sprays
+        .findById(entry)
+        .filter(it -> it.houseId().equals(house.id()))
+        .map(it -> SprayForm.correcting(it, desk));
   }
 }
