@@ -11,17 +11,11 @@ import trialwood.house.HouseSprays.Closed;
 import trialwood.record.Checked;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
+import trialwood.web.Instead;
 
 /** Writes the log of the houses, and knows which of them nobody may go into. */
 @Service
 public class HouseLog {
-
-  /**
-   * An entry that takes the place of an earlier one.
-   *
-   * @param earlier the entry that was wrong
-   */
-  public record Instead(UUID earlier, String reason) {}
 
   private final HouseSprays sprays;
   private final HouseReadings readings;

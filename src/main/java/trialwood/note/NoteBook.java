@@ -13,13 +13,11 @@ import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 import trialwood.record.Recorder;
 import trialwood.record.Refused;
+import trialwood.web.Instead;
 
 /** Writes notes with their photographs, and reads them again. */
 @Service
 public class NoteBook {
-
-  /** The note that another takes the place of, and why. */
-  public record Instead(UUID earlier, String reason) {}
 
   private final Notes notes;
   private final Photographs photographs;

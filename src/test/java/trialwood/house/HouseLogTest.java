@@ -13,6 +13,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.annotation.Import;
 import trialwood.house.HouseSprays.Closed;
 import trialwood.testing.RecordTest;
+import trialwood.web.Instead;
 
 @RecordTest
 @Import(HouseLog.class)
@@ -31,7 +32,7 @@ class HouseLogTest {
     now = clock.instant().truncatedTo(ChronoUnit.MINUTES);
   }
 
-  private HouseSpray sprayed(long hoursAgo, int interval, HouseLog.Instead instead) {
+  private HouseSpray sprayed(long hoursAgo, int interval, Instead instead) {
     NewSpray said =
         new NewSpray(
             now.minus(hoursAgo, ChronoUnit.HOURS), interval, "a product", null, "all", null, null);
@@ -55,8 +56,7 @@ class HouseLogTest {
   @Test
   void a_corrected_interval_takes_the_place_of_the_wrong_one() {
     HouseSpray wrong = sprayed(2, 48, null);
-    HouseLog.Instead instead =
-        new HouseLog.Instead(Objects.requireNonNull(wrong.id()), "the label says 4");
+    Instead instead = new Instead(Objects.requireNonNull(wrong.id()), "the label says 4");
     sprayed(2, 4, instead);
     assertThat(log.closed())
         .extracting(Closed::until)

@@ -8,7 +8,6 @@ import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import java.util.UUID;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import trialwood.house.House;
@@ -62,16 +61,6 @@ record HouseDesk(Houses houses, HouseLog log, Persons persons, Forms forms, Cloc
     LocalDate on = entry.day(dayBox, day, today());
     LocalTime at = entry.time(timeBox, time);
     return on.atTime(at).atZone(clock.getZone()).toInstant().truncatedTo(ChronoUnit.MINUTES);
-  }
-
-  /** What the hidden box of a correction and its reason say. */
-  static HouseLog.@Nullable Instead instead(
-      Entry entry, @Nullable UUID corrects, @Nullable String reason) {
-    return corrects == null
-        ? null
-        : new HouseLog.Instead(
-            corrects,
-            entry.words("supersedeReason", reason, "Say why the earlier entry is replaced."));
   }
 
   static <T> T found(Optional<T> entry) {

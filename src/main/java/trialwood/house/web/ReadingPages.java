@@ -9,11 +9,11 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.RequestMapping;
 import trialwood.house.House;
-import trialwood.house.HouseLog;
 import trialwood.house.HouseReading;
 import trialwood.house.HouseReadings;
 import trialwood.house.NewReading;
 import trialwood.web.Entry;
+import trialwood.web.Instead;
 import trialwood.web.Questions;
 
 /** Writing down temperatures and mist, or correcting what was written. */
@@ -112,7 +112,7 @@ class ReadingPages extends LogPages<ReadingPages.ReadingForm> {
               every == null ? null : every.multiply(SIXTY).intValue(),
               Entry.wordsIfAny(note));
       UUID person = entry.person("by", by);
-      HouseLog.Instead instead = HouseDesk.instead(entry, corrects, supersedeReason);
+      Instead instead = Instead.read(entry, corrects, supersedeReason);
       entry.orRefuse();
       Questions questions = new Questions(asked, checked);
       questions.ask(HouseReading.questions(house, said));

@@ -7,11 +7,11 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.RequestMapping;
 import trialwood.house.House;
-import trialwood.house.HouseLog;
 import trialwood.house.HouseSpray;
 import trialwood.house.HouseSprays;
 import trialwood.house.NewSpray;
 import trialwood.web.Entry;
+import trialwood.web.Instead;
 import trialwood.web.Questions;
 
 /** Writing down a spray, or correcting what was written. */
@@ -94,7 +94,7 @@ class SprayPages extends LogPages<SprayPages.SprayForm> {
               Entry.wordsIfAny(against),
               Entry.wordsIfAny(licence));
       UUID person = entry.person("by", by);
-      HouseLog.Instead instead = HouseDesk.instead(entry, corrects, supersedeReason);
+      Instead instead = Instead.read(entry, corrects, supersedeReason);
       entry.orRefuse();
       Questions questions = new Questions(asked, checked);
       questions.ask(HouseSpray.questions(said));

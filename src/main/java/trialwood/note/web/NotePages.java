@@ -35,6 +35,7 @@ import trialwood.web.ForBench;
 import trialwood.web.ForStaff;
 import trialwood.web.Form;
 import trialwood.web.Forms;
+import trialwood.web.Instead;
 import trialwood.web.NotFound;
 
 /** The notes about one thing, and one more. */
@@ -71,12 +72,7 @@ class NotePages {
       Entry entry = new Entry();
       LocalDate day = entry.day("on", on, today);
       UUID person = entry.person("by", by);
-      NoteBook.Instead instead =
-          corrects == null
-              ? null
-              : new NoteBook.Instead(
-                  corrects,
-                  entry.words("supersedeReason", supersedeReason, "Say why it is replaced."));
+      Instead instead = Instead.read(entry, corrects, supersedeReason);
       entry.orRefuse();
       book.write(
           about, day, Objects.requireNonNullElse(words, ""), developed(files), instead, person);
